@@ -1,0 +1,34 @@
+import type { Mark } from '../music/mark.ts';
+import type { Seats } from '../music/seat.ts';
+import type { Stage, Vote } from './state.ts';
+
+/** What has happened. Events are facts: never changed, only followed by others. */
+export type AgreementEvent =
+  | { type: 'proposed'; id: string; from: number; to: number; seats: Seats; why: string; marks: Mark[] }
+  | { type: 'revised'; id: string; from: number; to: number; seats: Seats; why: string; marks: Mark[] }
+  | { type: 'withdrawn'; id: string; why: string }
+  | { type: 'voteCast'; proposal: string; measure: number; vote: Vote | null }
+  | { type: 'adopted'; proposal: string; why: string }
+  | { type: 'setAside'; proposal: string; why: string }
+  | { type: 'commented'; id: string; measure: number; proposal: string | null; answers: string | null; text: string }
+  | { type: 'commentResolved'; id: string }
+  | { type: 'muted'; id: string; rule: string; place: string; reason: string; fingerprint: string | null }
+  | { type: 'unmuted'; id: string }
+  | { type: 'movedOn'; stage: Stage }
+  | { type: 'locked' }
+  | { type: 'unlocked' };
+
+/** One row of a part's log. */
+export interface LogEntry {
+  /** Dense from 1. */
+  seq: number;
+  /** Chosen by the client before sending; the same id is the same operation, however often it arrives. */
+  operation: string;
+  name: string;
+  input: unknown;
+  events: AgreementEvent[];
+  by: string;
+  byName: string;
+  /** ISO 8601, UTC, by the committing server's clock. */
+  at: string;
+}

@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import type { Part } from '../../music/part.ts';
+import type { SeatId } from '../../music/seat.ts';
+import type { LogEntry } from '../event.ts';
+import type { Role } from '../people.ts';
+import type { AgreementState, Stage } from '../state.ts';
+
+/** Section settings that the checker reads; all have defaults in core/check/settings.ts. */
+export type SectionSettings = Record<string, unknown>;
+
+export interface Me {
+  id: string;
+  name: string;
+  /** Librarian of the whole library. */
+  librarian: boolean;
+  memberships: { section: string; sectionName: string; role: 'principal' | 'player'; seat: SeatId | null }[];
+}
+
+export interface SectionView {
+  id: string;
+  name: string;
+  instrument: string;
+  /** Front to back; an absent or single place has person null. */
+  seats: { seat: SeatId; person: { id: string; name: string } | null }[];
+  principal: { id: string; name: string } | null;
+  settings: SectionSettings;
+}
+
+export interface WorkView {
+  id: string;
+  title: string;
+  composer: string;
+  fileName: string;
+  importedAt: string;
+  parts: {
+    id: string;
+    name: string;
+    instrument: string | null;
+    section: { id: string; name: string } | null;
+    measures: number;
+    stage: Stage;
+    locked: boolean;
+    /** Open proposals. */
+    open: number;
+    head: number;
+  }[];
+}
+
+/** GET /api/shelf */
+export interface Shelf {
+  /** Dates are ISO days or null. */
+  programmes: { id: string; title: string; firstRehearsal: string | null; concert: string | null; works: WorkView[] }[];
+  sections: SectionView[];
+  /** Only for librarians; empty for others. */
+  people: { id: string; name: string; librarian: boolean }[];
+}
+
+/** POST /api/programmes/:programme/works and POST /api/works/:work/editions answer this: what was laid on the shelf. */
+export interface ImportAnswer {
+  work: WorkView;
+  /** For a corrected edition: notes that kept their id, are new, are gone. */
+  notes: { kept: number; added: number; removed: number };
+}
+
+/** GET /api/parts/:part */
+export interface PartView {
+  id: string;
+  work: { id: string; title: string; composer: string };
+  part: Part;
+  section: SectionView | null;
+  /** My roles for this part. */
+  roles: Role[];
+  seat: SeatId | null;
+  /** State at `head`; catch up from there. */
+  state: AgreementState;
+  head: number;
+}
+
+/** GET /api/parts/:part/log?after=N */
+export interface LogView {
+  head: number;
+  entries: LogEntry[];
+}
+
+/** Every error body. `code` is permanent; a bug carries an `incident` name to say over the telephone. */
+export interface Trouble {
+  code: string;
+  text: string;
+  line?: number;
+  part?: string;
+  measure?: string;
+  element?: string;
+  incident?: string;
+}
+
+export const SubmitBody = z.strictObject({ operation: z.uuid(), input: z.unknown(), protocol: z.int().optional() });
+export const SignInBody = z.strictObject({ token: z.string().min(20).max(200) });
+export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false) });
+export const NewSection = z.strictObject({ name: z.string().trim().min(1).max(60), instrument: z.enum(['violin', 'viola', 'cello', 'double-bass']) });
+export const Seating = z.strictObject({
+  seats: z.array(z.strictObject({ seat: z.string().regex(/^[1-9][0-9]?[oi]$/), person: z.string().nullable() })).max(40),
+  principal: z.string().nullable(),
+});
+export const AssignPart = z.strictObject({ section: z.string().nullable() });
+export const NewProgramme = z.strictObject({ title: z.string().trim().min(1).max(120), firstRehearsal: z.iso.date().nullable().default(null), concert: z.iso.date().nullable().default(null) });

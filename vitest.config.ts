@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    // Two cores are the smallest machine this has to pass on; each file may start a browser or a database.
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    globalSetup: ['tests/support/globalSetup.ts'],
+  },
+});
