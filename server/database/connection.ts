@@ -1,0 +1,10 @@
+/** Where a database is and as whom to enter; passed to `pg` and Prisma as it is. */
+export type Connection = { connectionString: string } | { host: string; port: number; user: string; database: string };
+
+export const DATABASE = 'bowline';
+/** Only the supervisor enters as this one: a superuser passes every check. */
+export const BOOTSTRAP = 'bowline_bootstrap';
+/** Owns the tables: migrations. */
+export const OWNER = 'bowline_owner';
+/** What the server works as: it may add to the log, never change or remove a row of it. */
+export const APP = 'bowline_app';

@@ -1,0 +1,31 @@
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { birthOf, isAlive } from './processes.ts';
+import { Unstartable } from './unstartable.ts';
+
+/** Takes a data folder for this process. A note left by a process that is no longer there does not count. */
+export function lockFolder(folder: string): () => void {
+  const path = join(folder, 'bowline.pid');
+  const note = JSON.stringify({ pid: process.pid, birth: birthOf(process.pid) });
+  for (;;) {
+    try {
+      writeFileSync(path, note, { flag: 'wx' });
+      return () => rmSync(path, { force: true });
+    } catch (reason) {
+      if ((reason as NodeJS.ErrnoException).code !== 'EEXIST') throw new Unstartable(`The data folder ${folder} cannot be written (${(reason as NodeJS.ErrnoException).code}). Choose another with BOWLINE_DATA.`);
+    }
+    const holder = holderOf(path);
+    if (holder && isAlive(holder.pid) && birthOf(holder.pid) === holder.birth && holder.pid !== process.pid) {
+      throw new Unstartable(`The data folder ${folder} is in use by process ${holder.pid}. Stop that Bowline first, or choose another folder with BOWLINE_DATA.`);
+    }
+    rmSync(path, { force: true });
+  }
+}
+
+function holderOf(path: string): { pid: number; birth: string } | null {
+  try {
+    return JSON.parse(readFileSync(path, 'utf8')) as { pid: number; birth: string };
+  } catch {
+    return null;
+  }
+}

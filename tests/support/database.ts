@@ -1,0 +1,30 @@
+import { randomBytes } from 'node:crypto';
+import pg from 'pg';
+import { inject } from 'vitest';
+import { APP, type Connection, OWNER } from '../../server/database/connection.ts';
+import { TEMPLATE } from './globalSetup.ts';
+
+export interface TestDatabase {
+  app: Connection;
+  owner: Connection;
+  drop(): Promise<void>;
+}
+
+/** A database of its own for a test file, with the tables and nothing in them. */
+export async function createTestDatabase(): Promise<TestDatabase> {
+  const bootstrap = inject('bootstrap');
+  const name = `t_${randomBytes(6).toString('hex')}`;
+  await ask(bootstrap, `create database ${name} template ${TEMPLATE} owner ${OWNER}`);
+  const as = (user: string): Connection => ({ ...bootstrap, user, database: name });
+  return { app: as(APP), owner: as(OWNER), drop: () => ask(bootstrap, `drop database ${name} with (force)`) };
+}
+
+async function ask(connection: Connection, sql: string): Promise<void> {
+  const client = new pg.Client(connection);
+  await client.connect();
+  try {
+    await client.query(sql);
+  } finally {
+    await client.end();
+  }
+}
