@@ -8,7 +8,8 @@ export type AgreementEvent =
   | { type: 'revised'; id: string; from: number; to: number; seats: Seats; why: string; marks: Mark[] }
   | { type: 'withdrawn'; id: string; why: string }
   | { type: 'voteCast'; proposal: string; measure: number; vote: Vote | null }
-  | { type: 'adopted'; proposal: string; why: string }
+  /** `measures`: ordinal of each mark's measure, in the order of the proposal's marks, as the part was then. */
+  | { type: 'adopted'; proposal: string; why: string; measures: number[] }
   | { type: 'setAside'; proposal: string; why: string }
   | { type: 'commented'; id: string; measure: number; proposal: string | null; answers: string | null; text: string }
   | { type: 'commentResolved'; id: string }

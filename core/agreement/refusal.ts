@@ -10,6 +10,7 @@ export const REFUSALS = {
   UNKNOWN_MUTE: 'Not written: that finding is not muted.',
   ALREADY_THERE: 'Not written: that id is taken already.',
   ALREADY_DECIDED: 'Not written: this proposal was {status} before your line arrived.',
+  REVISED: 'Not written: the proposal was revised before your line arrived. Look at it again.',
   ALREADY_RESOLVED: 'Not written: the comment is settled already.',
   SAME_SLOT_TWICE: 'Not written: two marks of one kind on the same note of measure {measure}. Keep one of them.',
   NOTHING_TO_CHANGE: 'Not written: nothing would change.',

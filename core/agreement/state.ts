@@ -53,6 +53,7 @@ export interface StandingMark {
   seats: Seats;
   measure: number;
   proposal: string;
+  /** The proposal's sentence. */
   why: string;
   inked: Stamp;
   superseded: (Stamp & { proposal: string; why: string }) | null;

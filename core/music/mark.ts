@@ -21,8 +21,12 @@ export const MarkValue = z.discriminatedUnion('kind', [
   /** split: the slur (or tie) ends before this note and begins anew on it; join: the slur goes on from this note to the next. */
   z.strictObject({ kind: z.literal('slur'), slur: z.enum(['split', 'join']) }),
   z.strictObject({ kind: z.literal('text'), text: z.string().trim().min(1).max(60) }),
-  /** Rub out what stands in a slot of this note, printed or adopted. */
-  z.strictObject({ kind: z.literal('none'), slot: z.enum(['finger', 'string', 'reach', 'harmonic', 'bow', 'change', 'retake', 'hooked', 'slur', 'text']) }),
+  /** Rub out what stands in a slot of this note, printed or adopted; of several bow changes the one at `after`, or all where absent. */
+  z.strictObject({
+    kind: z.literal('none'),
+    slot: z.enum(['finger', 'string', 'reach', 'harmonic', 'bow', 'change', 'retake', 'hooked', 'slur', 'text']),
+    after: ExactTimeText.optional(),
+  }),
 ]);
 export type MarkValue = z.infer<typeof MarkValue>;
 
@@ -44,5 +48,12 @@ export function slotOf(value: MarkValue): Slot {
 
 /** Key of a slot: several bow changes may stand on one long note, each at its own time. Example: a change after 3/2 quarters is "change@3/2". */
 export function slotKey(value: MarkValue): string {
-  return value.kind === 'change' ? `change@${value.after}` : slotOf(value);
+  if (value.kind === 'change') return `change@${value.after}`;
+  return value.kind === 'none' && value.slot === 'change' && value.after !== undefined ? `change@${value.after}` : slotOf(value);
+}
+
+/** True when two marks on one note cannot stand together: one slot, or a change beside "no bow change at all". */
+export function excludes(a: MarkValue, b: MarkValue): boolean {
+  const [one, other] = [slotKey(a), slotKey(b)];
+  return one === other || (slotOf(a) === 'change' && slotOf(b) === 'change' && (one === 'change' || other === 'change'));
 }

@@ -1,0 +1,13 @@
+import type { Part } from '../music/part.ts';
+import type { SeatId } from '../music/seat.ts';
+import type { PartFacts } from './state.ts';
+
+/**
+ * What the rules need of a part and the section that plays it. Rests carry no marks, so they are left out.
+ * Invariant: `notes` runs in document order.
+ * Example: `factsOf(part, seatsFor(12)).notes.get(noteId)` is the ordinal of the note's measure.
+ */
+export function factsOf(part: Part, seats: readonly SeatId[]): PartFacts {
+  const notes = part.measures.flatMap((measure) => measure.notes.filter((note) => !note.rest).map((note) => [note.id, measure.ordinal] as const));
+  return { measures: part.measures.length, notes: new Map(notes), seats };
+}

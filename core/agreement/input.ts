@@ -1,0 +1,16 @@
+import { z } from 'zod';
+
+/** Chosen by whoever asks, before sending, so that a prediction and the log name one thing alike. */
+export const Id = z.uuid();
+
+/** Ordinal of a measure in its part, from 1; a part of more than 20,000 measures is no part (chosen, not measured). */
+export const MeasureOrdinal = z.int().min(1).max(20_000);
+
+/** A sentence of why, 1 to 500 characters. */
+export const Why = z.string().trim().min(1).max(500);
+
+/** A sentence of why that may be left out. */
+export const WhyOrNothing = z.string().trim().max(500).default('');
+
+/** What somebody says, 1 to 2,000 characters. */
+export const Words = z.string().trim().min(1).max(2000);
