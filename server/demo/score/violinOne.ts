@@ -6,7 +6,7 @@ export const VIOLIN_ONE = `
 3  A4h.( B4e C5e)
 4  B4h( G4q) E4qv
 5  E5hn( D5q C5q)
-6  B4q.( A4e G4q D5q)
+6  B4q.( A4e) G4q( D5q)
 7  {>} C5h( B4q A4q)
 8  {!} G4h. {mp} D5qv
 9  G5h.( F#5e E5e)
@@ -22,7 +22,7 @@ export const VIOLIN_ONE = `
 19 {<} F#5h.( E5e3 F#5e3 G5e3)
 20 {mf} A5h( G5q F#5q)
 21 G5h( E5h)
-22 {<} A4q( C5q E5q A5q)
+22 {<} A4q( C5q) E5q( A5q)
 23 B4s( C5s C#5s D5s D#5s E5s F5s F#5s G5s G#5s A5s A#5s B5s C6s C#6s D6s)
 24 {f} Eb6en( C6e A5e F#5e) {>} Eb5e( C5e A4e F#4e)
 25 {p} {pizz.} rq D5q rq B4q
@@ -62,7 +62,7 @@ export const VIOLIN_ONE = `
 59 {<} A5e( G5e F#5e) E5e( F#5e D5e)
 60 {!} G5q. rq.
 61 {f} E5e> E5s F#5s G5e F#5e> F#5s G5s A5e
-62 G5e> G5s A5s B5e B5q.>
+62 G5e> G5s( A5s) B5e B5q.>
 63 C6e> B5s A5s G5e A5e> G5s F#5s E5e
 64 D#5q.> F#5q.>
 65 {<} E5e> E5s F#5s G5e A5e> A5s B5s C6e
@@ -75,7 +75,7 @@ export const VIOLIN_ONE = `
 72 B4q. rq D5ev
 73 {f} [G4 G5]q.n( [A4 A5]q) [B4 B5]e
 74 [D5 D6]q.( [C5 C6]q) [B4 B5]e
-75 [A4 A5]q.( [F#4 F#5]q) [D4 D5]e
+75 [A4 A5]q.( [F#4 F#5]q [D4 D5]e)
 76 [G4 G5]h.
 77 {ff} G5e' B5e' D6e' G6q.>
 78 C6e' A5e' E5e' C5q.>

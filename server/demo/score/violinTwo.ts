@@ -62,7 +62,7 @@ export const VIOLIN_TWO = `
 59 {<} re C5e' C5e' re A4e' A4e'
 60 {!} B4q. rq.
 61 {f} B4e> B4s D#5s E5e D#5e> D#5s E5s F#5e
-62 E5e> E5s F#5s G5e G5q.>
+62 E5e> E5s( F#5s) G5e G5q.>
 63 E5e> G5s F#5s E5e E5e> E5s D5s C5e
 64 A4q.> A4q.>
 65 {<} B4e> B4s D#5s E5e E5e> E5s G5s A5e
