@@ -1,0 +1,46 @@
+import { type BowEvent, bowEvents, type Voice } from '../bowing/events.ts';
+import { type Stroke, strokesOf } from '../bowing/strokes.ts';
+import type { Instrument } from '../instruments/instrument.ts';
+import { instrumentNamed, withLowestString } from '../instruments/instrumentNamed.ts';
+import type { Mark } from '../music/mark.ts';
+import type { InstrumentName, Part } from '../music/part.ts';
+import type { SeatId } from '../music/seat.ts';
+import { type TempoMap, tempoMap } from '../music/seconds.ts';
+import { type NoteMarks, seatGroups } from './seatMarks.ts';
+import type { CheckSettings } from './settings.ts';
+
+/** Seats that see the same marks, and the bows that follow from them, voice by voice. */
+export interface Players {
+  seats: readonly SeatId[];
+  marksOn(note: string): NoteMarks;
+  strokes: readonly Stroke[][];
+}
+
+/** What all rules share, worked out once. */
+export interface CheckContext {
+  part: Part;
+  instrument: Instrument;
+  settings: CheckSettings;
+  seats: readonly SeatId[];
+  tempo: TempoMap;
+  voices: readonly Voice[];
+  groups: readonly Players[];
+  /** The bows as printed, by voice: nobody's marks counted. */
+  printed: readonly Stroke[][];
+}
+
+/** Sounding MIDI key of the event's head; undefined where it has no pitch. */
+export const soundingOf = (event: BowEvent): number | undefined => event.head.sounding ?? event.head.midi;
+
+/** Gathers what the rules need. Cost grows with notes x groups of like-marked seats. */
+export function checkContext(part: Part & { instrument: InstrumentName }, seats: readonly SeatId[], marks: readonly Mark[], settings: CheckSettings): CheckContext {
+  const plain = instrumentNamed(part.instrument);
+  const instrument = settings.lowestString === null ? plain : withLowestString(plain, settings.lowestString);
+  const tempo = tempoMap(part, settings.assumedTempo);
+  const voices = bowEvents(part, tempo);
+  const playersOf = (given: readonly Mark[], who: readonly SeatId[]): Players[] =>
+    seatGroups(part, given, who).map((group) => ({ ...group, strokes: voices.map((voice) => strokesOf(voice, group.marksOn)) }));
+  const groups = playersOf(marks, seats);
+  const printed = marks.length ? playersOf([], [])[0]!.strokes : groups[0]!.strokes;
+  return { part, instrument, settings, seats, tempo, voices, groups, printed };
+}

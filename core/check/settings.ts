@@ -1,0 +1,30 @@
+import { z } from 'zod';
+import { BOW_LIMIT, DYNAMICS } from '../bowing/bowLength.ts';
+
+const seconds = (value: number, text: string) => z.number().min(0).max(120).default(value).describe(text);
+const count = (value: number, text: string) => z.int().min(0).max(1000).default(value).describe(text);
+
+/**
+ * What a section may set for itself. Every number is chosen, not measured, unless its text names a source; the defaults keep real parts quiet.
+ * Unknown keys are left to others.
+ */
+export const CheckSettings = z.object({
+  assumedTempo: z.number().min(10).max(400).default(90).describe('Quarter notes a minute where the part gives no tempo.'),
+  assumedDynamic: z.enum(DYNAMICS).default('mf').describe('Dynamic where the part gives none yet.'),
+  lowestString: z.int().min(12).max(60).nullable().default(null).describe('MIDI key of the lowest open string, where it is not the usual one: 24 for a bass with C extension.'),
+  bowSeconds: z
+    .object(Object.fromEntries(DYNAMICS.map((dynamic) => [dynamic, seconds(BOW_LIMIT[dynamic], `Seconds after which a violin's bow is used up at ${dynamic}.`).refine((value) => value > 0, 'A bow lasts more than 0 seconds.')])) as Record<(typeof DYNAMICS)[number], z.ZodDefault<z.ZodNumber>>)
+    .prefault({})
+    .describe('How long one bow lasts; violas, cellos and basses take their share of it.'),
+  bowsBeforeSpeaking: z.number().min(1).max(20).default(1).describe('Bows a slur or held note may need before it is pointed out.'),
+  bowsOutOfReach: z.number().min(1).max(20).default(3).describe('Bows from which a slur cannot be played as written at its dynamic.'),
+  retakeRest: seconds(0.15, 'Silence that leaves time to bring the bow back without a sign.'),
+  strokesCounted: count(6, 'Unmarked bows between two signs across which down and up are still counted.'),
+  partnersApart: seconds(0.5, 'Desk partners change bow at least this far apart in a staggered passage.'),
+  partnersSubdivision: z.number().min(0).max(4).default(0.5).describe('Desk partners do not change in the same stretch of this many quarters, counted from the barline.'),
+  togetherWithin: seconds(0.25, 'Bow changes closer than this are heard as one.'),
+  togetherShare: z.number().gt(0).max(1).default(1 / 8).describe('Share of the section that may change bow at once in a staggered passage; one player always may.'),
+  shiftScore: z.number().min(0).max(1000).default(6).describe('How exposed a shift of both desk partners must be to be pointed out.'),
+  shiftsAtMost: z.number().min(0).max(100).default(2).describe('Shifts of desk partners pointed out per 100 measures, most exposed first; three always may be.'),
+});
+export type CheckSettings = z.infer<typeof CheckSettings>;
