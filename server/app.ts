@@ -1,0 +1,33 @@
+import cookie from '@fastify/cookie';
+import multipart from '@fastify/multipart';
+import fastify, { type FastifyInstance } from 'fastify';
+import { serveClient } from './http/clientFiles.ts';
+import type { Deps } from './http/deps.ts';
+import { answerErrors } from './http/errors.ts';
+import { guard } from './http/guards.ts';
+import { exportRoutes } from './http/routes/exports.ts';
+import { healthRoutes } from './http/routes/health.ts';
+import { operationRoutes } from './http/routes/operations.ts';
+import { partRoutes } from './http/routes/parts.ts';
+import { peopleRoutes } from './http/routes/people.ts';
+import { sectionRoutes } from './http/routes/sections.ts';
+import { shelfRoutes } from './http/routes/shelf.ts';
+import { signInRoutes } from './http/routes/signIn.ts';
+import { workRoutes } from './http/routes/works.ts';
+import { LARGEST_UPLOAD } from './http/upload.ts';
+import { attachSocket, type SocketOptions } from './socket/attach.ts';
+
+const ROUTES = [healthRoutes, signInRoutes, shelfRoutes, workRoutes, partRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes];
+
+/** The whole app with both faces; it listens when the caller says so. */
+export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {
+  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true });
+  answerErrors(app, deps);
+  await app.register(cookie);
+  await guard(app, deps);
+  await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: 1, fields: 4, parts: 5, headerPairs: 50 } });
+  for (const routes of ROUTES) routes(app, deps);
+  await serveClient(app);
+  attachSocket(app, deps, socket);
+  return app;
+}

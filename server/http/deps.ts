@@ -1,0 +1,19 @@
+import type { Documents } from './documents.ts';
+import type { Authority } from '../operations/authority.ts';
+import type { Notices } from '../operations/notices.ts';
+import type { Store } from '../store/store.ts';
+
+/** What the two faces need. Everything is given, so that an app can be built without listening and with any store. */
+export interface Deps {
+  store: Store;
+  authority: Authority;
+  notices: Notices;
+  documents: Documents;
+  now: () => Date;
+  /** Public address when a proxy stands in front, e.g. "https://bowline.example"; null when reached directly. */
+  origin: string | null;
+  /** Requests a minute from one sign-in, or from one address that is not signed in. */
+  requestsPerMinute: number;
+  /** Gets a line for whoever runs the server. */
+  log: (line: string, context?: unknown) => void;
+}

@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import { describeHttp, type Described } from '../../core/agreement/describe.ts';
+import { AssignPart, NewPerson, NewProgramme, NewSection, Seating, SignInBody } from '../../core/agreement/wire/http.ts';
+
+interface Route {
+  method: 'get' | 'post' | 'put';
+  path: string;
+  summary: string;
+  body?: z.ZodType | 'file';
+  query?: Record<string, string[]>;
+  /** Media type of the answer where it is not JSON. */
+  answers?: string;
+}
+
+const MUSICXML = 'application/vnd.recordare.musicxml+xml';
+
+/** Every route but the operations, which come from their registry. A test holds this list against the routes there are. */
+const ROUTES: Route[] = [
+  { method: 'get', path: '/api/health', summary: 'Whether the library can be used now.' },
+  { method: 'get', path: '/api/openapi.json', summary: 'This description.' },
+  { method: 'post', path: '/api/sign-in', summary: 'Signs in with the token of a one-time link.', body: SignInBody },
+  { method: 'post', path: '/api/sign-out', summary: 'Ends this sign-in and its live connections.' },
+  { method: 'get', path: '/api/me', summary: 'Who is signed in, and where they sit.' },
+  { method: 'get', path: '/api/shelf', summary: 'Programmes with their works and parts, the sections, and for the librarian the people.' },
+  { method: 'post', path: '/api/programmes', summary: 'Adds a programme.', body: NewProgramme },
+  { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl): all of its string parts, or nothing and why.', body: 'file' },
+  { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay on their notes.', body: 'file' },
+  { method: 'put', path: '/api/parts/{part}/section', summary: 'Puts a part on the stands of a section, or takes it off.', body: AssignPart },
+  { method: 'get', path: '/api/parts/{part}', summary: 'A part: its music, its section, and what has been agreed.' },
+  { method: 'get', path: '/api/parts/{part}/log', summary: 'Rows of the log after a place in it.', query: { after: [] } },
+  { method: 'get', path: '/api/parts/{part}/engraving', summary: 'The part as MusicXML for the engraver, notes carrying their ids.', answers: MUSICXML },
+  { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
+  { method: 'get', path: '/api/parts/{part}/export', summary: 'The source document with the marks in force merged in, for the section or one seat.', query: { for: [], form: ['musicxml', 'mxl'] }, answers: MUSICXML },
+  { method: 'get', path: '/api/parts/{part}/changes', summary: 'What was inked in: measure, what, who, when, why.', query: { form: ['csv', 'text'] }, answers: 'text/csv' },
+  { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
+  { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
+  { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },
+  { method: 'put', path: '/api/sections/{section}/seating', summary: 'Who sits where, and who leads.', body: Seating },
+  { method: 'put', path: '/api/sections/{section}/settings', summary: 'The numbers the checker goes by in this section.', body: z.record(z.string(), z.json()) },
+];
+
+const TROUBLE: Described = {
+  type: 'object',
+  description: 'Why it was not done, in words for the reader. Codes are permanent; a fault of the server carries an incident name.',
+  required: ['code', 'text'],
+  properties: { code: { type: 'string' }, text: { type: 'string' }, line: { type: 'integer' }, part: { type: 'string' }, measure: { type: 'string' }, element: { type: 'string' }, incident: { type: 'string' } },
+};
+
+export function describe(): Described {
+  const paths: Record<string, Described> = {};
+  for (const route of ROUTES) paths[route.path] = { ...paths[route.path], [route.method]: operation(route) };
+  return describeHttp({ paths, schemas: { Trouble: TROUBLE } });
+}
+
+function operation({ path, summary, body, query = {}, answers = 'application/json' }: Route): Described {
+  const named = [...path.matchAll(/\{(\w+)\}/g)].map(([, name]) => ({ name, in: 'path', required: true, schema: { type: 'string' } }));
+  const asked = Object.entries(query).map(([name, values]) => ({ name, in: 'query', schema: values.length ? { type: 'string', enum: values } : { type: 'string' } }));
+  return {
+    summary,
+    parameters: [...named, ...asked],
+    ...(body ? { requestBody: { required: true, content: contentOf(body) } } : {}),
+    responses: {
+      200: { description: 'Done.', content: { [answers]: {} } },
+      default: { description: 'Not done.', content: { 'application/json': { schema: { $ref: '#/components/schemas/Trouble' } } } },
+    },
+  };
+}
+
+function contentOf(body: z.ZodType | 'file'): Described {
+  if (body === 'file') return { 'multipart/form-data': { schema: { type: 'object', required: ['file'], properties: { file: { type: 'string', format: 'binary' } } } } };
+  const { $schema: _, ...schema } = z.toJSONSchema(body, { io: 'input' });
+  return { 'application/json': { schema } };
+}

@@ -1,0 +1,34 @@
+import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { Trouble } from '../../core/agreement/wire/http.ts';
+import { isUnavailable } from '../store/unavailable.ts';
+import type { Deps } from './deps.ts';
+import { incidentName } from './incident.ts';
+import { TroubleAnswer } from './trouble.ts';
+
+export const AWAY: Trouble = { code: 'SHELVES_AWAY', text: 'The library cannot reach its shelves just now. Nothing you wrote is lost: it is sent again by itself in a moment.' };
+
+/** Limits of the framework, in our words. */
+const KNOWN: Record<string, Trouble> = {
+  FST_REQ_FILE_TOO_LARGE: { code: 'TOO_LARGE', text: 'The file is larger than 60 MB, more than the library takes. Save it as compressed MusicXML (.mxl) and send it again.' },
+  FST_ERR_CTP_BODY_TOO_LARGE: { code: 'TOO_LARGE', text: 'That is more than the library takes at once. Send it in smaller pieces.' },
+  FST_ERR_CTP_INVALID_JSON_BODY: { code: 'BAD_INPUT', text: 'Nothing was changed: what was sent is not JSON. Send it again.' },
+  FST_ERR_CTP_EMPTY_JSON_BODY: { code: 'BAD_INPUT', text: 'Nothing was changed: nothing was sent. Send it again.' },
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: { code: 'BAD_INPUT', text: 'Nothing was changed: send JSON, or a file as a form.' },
+};
+
+/** The one place where something thrown becomes an answer. A fault of ours is logged under a name that the reader is told. */
+export function answerErrors(app: FastifyInstance, deps: Deps): void {
+  app.setErrorHandler((reason, request, reply) => {
+    if (reason instanceof TroubleAnswer) return answer(reply, reason.status, reason.body);
+    if (isUnavailable(reason)) return answer(reply.header('retry-after', '1'), 503, AWAY);
+    const { code, statusCode } = reason as { code?: string; statusCode?: number };
+    if (statusCode !== undefined && statusCode < 500) return answer(reply, statusCode, KNOWN[code ?? ''] ?? { code: 'BAD_INPUT', text: 'Nothing was changed: the library could not read what was sent. Load the page and send it again.' });
+    const incident = incidentName();
+    deps.log(`Fault "${incident}" at ${request.method} ${request.url.split('?')[0]}`, reason);
+    return answer(reply, 500, { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident });
+  });
+}
+
+function answer(reply: FastifyReply, status: number, body: Trouble): FastifyReply {
+  return reply.code(status).type('application/json; charset=utf-8').send(body);
+}

@@ -1,0 +1,17 @@
+import { z } from 'zod';
+import { trouble } from './trouble.ts';
+
+/** The value in the form the schema asks for, or an answer that names the field and what is wrong with it. */
+export function read<S extends z.ZodType>(schema: S, value: unknown): z.infer<S> {
+  const result = schema.safeParse(value);
+  if (result.success) return result.data;
+  const issue = result.error.issues[0];
+  const field = issue?.path.join('.') ?? '';
+  throw trouble(400, 'BAD_INPUT', `Nothing was changed: ${field ? `"${field}"` : 'what was sent'} does not fit (${issue?.message ?? 'unknown form'}). Put that right and send it again.`);
+}
+
+/** A person or section is called by something that can be printed. */
+export const printable = (text: string): boolean => !/\p{Cc}|\p{Cs}/u.test(text);
+
+const Id = z.object({ id: z.string().max(64).refine(printable) });
+export const idOf = (params: unknown): string => read(Id, params).id;

@@ -1,0 +1,65 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import type { LogView, PartView } from '../../../core/agreement/wire/http.ts';
+import { rolesOf } from '../../store/rolesOf.ts';
+import type { StoredPart } from '../../store/library.ts';
+import { attachment } from '../attachment.ts';
+import type { Deps } from '../deps.ts';
+import { idOf, read } from '../input.ts';
+import { recent } from '../recent.ts';
+import { signedIn } from '../session.ts';
+import { notFound, TroubleAnswer } from '../trouble.ts';
+
+const After = z.object({ after: z.coerce.number().int().nonnegative().max(2 ** 31 - 1).default(0) });
+const ROWS_AT_ONCE = 500;
+/** Engraver's texts kept ready; one is up to some megabytes. Chosen, not measured. */
+const TEXTS_KEPT = 12;
+
+export function partRoutes(app: FastifyInstance, deps: Deps): void {
+  const { library, log, people, sections } = deps.store;
+  const engraving = recent(TEXTS_KEPT, async (_key: string, part: StoredPart) => {
+    const source = (await library.source(part.edition))!;
+    return deps.documents.engravingFor({ ...source, part: part.content.id, stored: part.content });
+  });
+
+  async function partOf(params: unknown): Promise<StoredPart> {
+    const part = await library.part(idOf(params));
+    if (!part) throw notFound('part');
+    return part;
+  }
+
+  app.get('/api/parts/:id', async (request): Promise<PartView> => {
+    const { person } = await signedIn(deps, request);
+    const part = await partOf(request.params);
+    const [current, section, memberships] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null, people.memberships(person.id)]);
+    const mine = memberships.find((membership) => membership.section === part.section);
+    const roles = rolesOf(person.librarian, mine ? mine.role === 'principal' : null);
+    return { id: part.id, work: part.work, part: part.content, section, roles, seat: mine?.seat ?? null, state: current!.state, head: current!.place.head };
+  });
+
+  app.get('/api/parts/:id/log', async (request): Promise<LogView> => {
+    await signedIn(deps, request);
+    const { after } = read(After, request.query);
+    const view = await log.entries(idOf(request.params), after, ROWS_AT_ONCE);
+    if (!view) throw notFound('part');
+    return view;
+  });
+
+  app.get('/api/parts/:id/engraving', async (request, reply) => {
+    await signedIn(deps, request);
+    const part = await partOf(request.params);
+    const tag = `"${part.edition}-${part.id}-${part.revision}"`;
+    reply.header('etag', tag).header('cache-control', 'private, no-cache');
+    if (request.headers['if-none-match'] === tag) return reply.code(304).send();
+    const made = await engraving(tag, part);
+    if (!made.ok) throw new TroubleAnswer(422, made.trouble);
+    return reply.type('application/vnd.recordare.musicxml+xml; charset=utf-8').send(made.text);
+  });
+
+  app.get('/api/parts/:id/source', async (request, reply) => {
+    await signedIn(deps, request);
+    const { edition } = await partOf(request.params);
+    const { bytes, fileName } = (await library.source(edition))!;
+    return reply.type('application/octet-stream').header('content-disposition', attachment(fileName)).send(Buffer.from(bytes));
+  });
+}

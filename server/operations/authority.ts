@@ -1,0 +1,39 @@
+import type { LogEntry } from '../../core/agreement/event.ts';
+import type { Store } from '../store/store.ts';
+import type { LoadedPart } from './loadedPart.ts';
+import { createPartQueue, type PartQueue } from './partQueue.ts';
+import type { Answer, Asked } from './rule.ts';
+
+/** Parts kept ready. Chosen, not measured. */
+const KEPT = 200;
+
+/** Decides and writes operations; both faces, HTTP and socket, ask here. */
+export interface Authority {
+  submit(part: string, asked: Asked): Promise<Answer | null>;
+  current(part: string): Promise<LoadedPart | null>;
+  /** Called with every batch of new rows, in order within a part. */
+  onLogged(listener: (part: string, entries: LogEntry[]) => void): void;
+}
+
+export function createAuthority(store: Store, now: () => Date = () => new Date()): Authority {
+  const queues = new Map<string, PartQueue>();
+  const listeners: ((part: string, entries: LogEntry[]) => void)[] = [];
+
+  function queueOf(part: string): PartQueue {
+    const queue = queues.get(part) ?? createPartQueue(store, part, now, (entries) => listeners.forEach((listener) => listener(part, entries)));
+    // Set again, so that the map runs from the longest unused to the latest.
+    queues.delete(part);
+    queues.set(part, queue);
+    for (const [id, old] of queues) {
+      if (queues.size <= KEPT) break;
+      if (old.idle && old !== queue) queues.delete(id);
+    }
+    return queue;
+  }
+
+  return {
+    submit: (part, asked) => queueOf(part).submit(asked),
+    current: (part) => queueOf(part).current(),
+    onLogged: (listener) => void listeners.push(listener),
+  };
+}

@@ -1,0 +1,44 @@
+import { factsOf } from '../../core/agreement/facts.ts';
+import { replay } from '../../core/agreement/replay.ts';
+import { emptyState, type AgreementState, type PartFacts } from '../../core/agreement/state.ts';
+import { PROTOCOL } from '../../core/agreement/wire/socket.ts';
+import type { LogEntry } from '../../core/agreement/event.ts';
+import type { Place } from '../store/partLog.ts';
+import type { Store } from '../store/store.ts';
+
+/** A part as the server holds it ready: where its log stands, what that comes to, and the notes the rules ask for. */
+export interface LoadedPart {
+  place: Place;
+  state: AgreementState;
+  notes: Omit<PartFacts, 'seats'>;
+}
+
+const PAGE = 2000;
+
+/** Loads a part from its latest snapshot and the rows after it. null when there is no such part. */
+export async function loadPart(store: Store, id: string): Promise<LoadedPart | null> {
+  const stored = await store.library.part(id);
+  if (!stored) return null;
+  const { measures, notes } = factsOf(stored.content, []);
+  const start = (await store.log.snapshot(id, PROTOCOL)) ?? emptyState();
+  const state = replay(await rowsAfter(store, id, start.seq), start);
+  return { place: { head: state.seq, revision: stored.revision }, state, notes: { measures, notes } };
+}
+
+/** The same part with the rows that were added since; the new rows too. */
+export async function catchUp(store: Store, id: string, part: LoadedPart): Promise<{ part: LoadedPart; rows: LogEntry[] }> {
+  const rows = await rowsAfter(store, id, part.place.head);
+  const state = replay(rows, part.state);
+  return { part: { ...part, state, place: { ...part.place, head: state.seq } }, rows };
+}
+
+async function rowsAfter(store: Store, id: string, after: number): Promise<LogEntry[]> {
+  const rows: LogEntry[] = [];
+  for (;;) {
+    const from = rows.at(-1)?.seq ?? after;
+    const page = await store.log.entries(id, from, PAGE);
+    if (!page || page.entries.length === 0) return rows;
+    rows.push(...page.entries);
+    if (rows.at(-1)!.seq >= page.head) return rows;
+  }
+}

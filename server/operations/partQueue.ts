@@ -1,0 +1,93 @@
+import type { LogEntry } from '../../core/agreement/event.ts';
+import { MOVED } from '../store/partLog.ts';
+import type { Store } from '../store/store.ts';
+import { catchUp, loadPart, type LoadedPart } from './loadedPart.ts';
+import { rule, type Answer, type Asked, type RuledBatch } from './rule.ts';
+
+/** Chosen, not measured: keeps one transaction well under a second. */
+const LARGEST_BATCH = 200;
+const ATTEMPTS = 5;
+
+export interface PartQueue {
+  /** null when there is no such part. Rejects when the store cannot be reached: nothing is known then, ask again with the same id. */
+  submit(asked: Asked): Promise<Answer | null>;
+  /** The part as it stands in the store now. */
+  current(): Promise<LoadedPart | null>;
+  readonly idle: boolean;
+}
+
+interface Waiting extends Asked {
+  resolve(answer: Answer | null): void;
+  reject(reason: unknown): void;
+}
+
+/** One writer a part: what arrives during a commit goes into the next one together. */
+export function createPartQueue(store: Store, part: string, now: () => Date, logged: (entries: LogEntry[]) => void): PartQueue {
+  let waiting: Waiting[] = [];
+  let busy = false;
+  let loaded: LoadedPart | null = null;
+
+  async function work(): Promise<void> {
+    busy = true;
+    while (waiting.length) {
+      const batch = waiting.slice(0, LARGEST_BATCH);
+      waiting = waiting.slice(LARGEST_BATCH);
+      try {
+        const ruled = await commit(batch);
+        batch.forEach((asked, index) => asked.resolve(ruled?.answers[index] ?? null));
+      } catch (reason) {
+        batch.forEach((asked) => asked.reject(reason));
+      }
+    }
+    busy = false;
+  }
+
+  async function commit(batch: Waiting[]): Promise<RuledBatch | null> {
+    for (let attempt = 1; ; attempt++) {
+      const basis: LoadedPart | null = loaded ?? (loaded = await loadPart(store, part));
+      if (!basis) return null;
+      const ids = batch.map((asked) => asked.request.operation);
+      const askers = [...new Map(batch.map(({ asker }) => [`${asker.person} ${asker.session}`, asker])).values()];
+      try {
+        const ruled = await store.log.commit(part, basis.place, askers, ids, (ground) => rule(part, batch, basis, ground, now().toISOString()));
+        if (ruled === null) return null;
+        if (ruled !== MOVED) {
+          loaded = { ...basis, state: ruled.state, place: { ...basis.place, head: ruled.state.seq } };
+          if (ruled.entries.length) logged(ruled.entries);
+          return ruled;
+        }
+        await reload(basis);
+      } catch (reason) {
+        // Two parts were sent one id in the same moment: the second look finds whose it is.
+        if ((reason as { code?: unknown }).code !== '23505') throw reason;
+      }
+      if (attempt === ATTEMPTS) throw new Error(`Part ${part} moved ${ATTEMPTS} times while one batch was ruled on.`);
+    }
+  }
+
+  /** Another process wrote, or our own commit went through and its answer was lost: either way followers must hear of the rows. */
+  async function reload(basis: LoadedPart): Promise<void> {
+    const { rows } = await catchUp(store, part, basis);
+    loaded = await loadPart(store, part);
+    if (rows.length) logged(rows);
+  }
+
+  return {
+    submit: (asked) =>
+      new Promise((resolve, reject) => {
+        waiting.push({ ...asked, resolve, reject });
+        if (!busy) void work();
+      }),
+    async current() {
+      const basis = loaded ?? (await loadPart(store, part));
+      if (!basis) return null;
+      const head = (await store.log.heads([part])).get(part);
+      const fresh = head === undefined || head <= basis.place.head ? basis : (await catchUp(store, part, basis)).part;
+      if (!loaded && !busy) loaded = fresh;
+      return fresh;
+    },
+    get idle() {
+      return !busy && waiting.length === 0;
+    },
+  };
+}

@@ -1,0 +1,103 @@
+import type { z } from 'zod';
+import { refused } from '../../core/agreement/refusal.ts';
+import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
+import type { Deps } from '../http/deps.ts';
+import { AWAY } from '../http/errors.ts';
+import { incidentName } from '../http/incident.ts';
+import { isUnavailable } from '../store/unavailable.ts';
+import { createBucket } from './bucket.ts';
+import type { Presence } from './presence.ts';
+import { partRoom } from './rooms.ts';
+import type { LiveSocket } from './types.ts';
+
+const ROWS_AT_ONCE = 500;
+const MESSAGES = { burst: 400, perSecond: 60 };
+const PARTS_AT_ONCE = 40;
+const SLOWER: SubmitAnswer = { ok: false, retry: true, text: 'Too many lines at once; they are sent again by themselves.' };
+const NOT_READ = refused('BAD_INPUT', { detail: 'the library could not read the message. Load the page again.' });
+
+type Messages = typeof CLIENT_MESSAGES;
+type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
+
+/** What one connection may say, and what it is answered. */
+export function converse(socket: LiveSocket, deps: Deps, presence: Presence): void {
+  const { session } = socket.data;
+  const allowed = createBucket(MESSAGES.burst, MESSAGES.perSecond);
+  const seats = new Map<string, string | null>();
+  let greeted = false;
+
+  /** Reads a message, or answers why not. A page of another age is never misread: nothing is read before the greeting. */
+  function on<Name extends keyof Messages, Answer>(name: Name, tooMuch: Answer | null, act: (input: Input<Name>) => Promise<Answer>): void {
+    const listen = socket.on.bind(socket) as (event: string, listener: (message: unknown, answer?: unknown) => void) => void;
+    listen(name, (message, callback) => {
+      const answer = typeof callback === 'function' ? (callback as (answer: unknown) => void) : () => {};
+      if (!allowed()) return tooMuch === null ? undefined : answer(tooMuch);
+      if (!greeted && name !== 'hello') return answer(refused('OLD_PROGRAM'));
+      const read = CLIENT_MESSAGES[name].safeParse(message);
+      if (!read.success) return answer(NOT_READ);
+      act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason)));
+    });
+  }
+
+  function broken(name: string, reason: unknown): SubmitAnswer {
+    if (isUnavailable(reason)) return { ok: false, retry: true, text: AWAY.text };
+    const incident = incidentName();
+    deps.log(`Fault "${incident}" at socket message ${name}`, reason);
+    return refused('BAD_INPUT', { detail: `something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.` });
+  }
+
+  on('hello', null, async ({ protocol }): Promise<HelloAnswer> => {
+    greeted = protocol === PROTOCOL;
+    return greeted ? { ok: true } : refused('OLD_PROGRAM');
+  });
+
+  on('follow', null, async ({ part, after }): Promise<FollowAnswer> => {
+    if (!socket.rooms.has(partRoom(part)) && seats.size >= PARTS_AT_ONCE) return NOT_READ;
+    // Joined before reading: a row written in between arrives twice rather than never.
+    await socket.join(partRoom(part));
+    const view = await deps.store.log.entries(part, after, ROWS_AT_ONCE);
+    if (!view) {
+      await socket.leave(partRoom(part));
+      return refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' });
+    }
+    if (!seats.has(part)) seats.set(part, await seatIn(part));
+    presence.tell(part);
+    return { ok: true, ...view };
+  });
+
+  on('unfollow', null, async ({ part }) => {
+    leave(part);
+    await socket.leave(partRoom(part));
+    return { ok: true };
+  });
+
+  on('submit', SLOWER, async ({ part, operation, name, input }): Promise<SubmitAnswer> => {
+    const answer = await deps.authority.submit(part, { request: { operation, name, input }, asker: { person: session.person.id, session: session.id } });
+    if (!answer) return refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' });
+    if (answer.ok || 'refusal' in answer) return answer;
+    if ('fault' in answer) throw answer.fault;
+    // Signed out since connecting: nothing is decided about the operation; it waits on the page until somebody signs in.
+    socket.disconnect(true);
+    return { ok: false, retry: true, text: 'You are not signed in any more. Open a sign-in link; your lines are kept until then.' };
+  });
+
+  on('looking', null, async ({ part, measure }) => {
+    if (!socket.rooms.has(partRoom(part))) return { ok: true };
+    if (measure === null) presence.leave(part, socket.id);
+    else presence.look(part, socket.id, { id: session.person.id, name: session.person.name, seat: seats.get(part) ?? null, measure });
+    return { ok: true };
+  });
+
+  function leave(part: string): void {
+    presence.leave(part, socket.id);
+    seats.delete(part);
+  }
+
+  async function seatIn(part: string): Promise<string | null> {
+    const section = await deps.store.library.sectionOf(part);
+    const memberships = await deps.store.people.memberships(session.person.id);
+    return memberships.find((membership) => membership.section === section)?.seat ?? null;
+  }
+
+  socket.on('disconnecting', () => [...seats.keys()].forEach(leave));
+}

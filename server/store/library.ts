@@ -1,0 +1,45 @@
+import type { Shelf, WorkView } from '../../core/agreement/wire/http.ts';
+import type { Part } from '../../core/music/part.ts';
+
+export interface NewEdition {
+  bytes: Uint8Array;
+  fileName: string;
+  by: string;
+  at: Date;
+}
+
+export interface NewPart {
+  content: Part;
+  section: string | null;
+}
+
+/** A stored part with its music; `content.id` is its id in the source, `id` the library's. */
+export interface StoredPart {
+  id: string;
+  work: { id: string; title: string; composer: string };
+  edition: string;
+  section: string | null;
+  content: Part;
+  /** Rises with every corrected edition. */
+  revision: number;
+  head: number;
+}
+
+export type ProgrammeRow = Omit<Shelf['programmes'][number], 'works'>;
+
+export interface Library {
+  addProgramme(programme: Omit<ProgrammeRow, 'id'>): Promise<ProgrammeRow>;
+  programmes(): Promise<Shelf['programmes']>;
+  /** All or nothing. null when there is no such programme. */
+  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[]): Promise<WorkView | null>;
+  /** Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. */
+  addEdition(work: string, edition: NewEdition, changed: { id: string; content: Part }[], added: NewPart[]): Promise<WorkView>;
+  work(id: string): Promise<WorkView | null>;
+  part(id: string): Promise<StoredPart | null>;
+  /** Id of the section on whose stands it lies. */
+  sectionOf(part: string): Promise<string | null>;
+  partsOf(work: string): Promise<StoredPart[]>;
+  /** The document as it was uploaded. */
+  source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;
+  assign(part: string, section: string | null): Promise<boolean>;
+}

@@ -1,0 +1,75 @@
+import { randomUUID } from 'node:crypto';
+import type pg from 'pg';
+import type { WorkView } from '../../core/agreement/wire/http.ts';
+import { insertEdition, insertParts, renewPart } from './editionRows.ts';
+import type { Library, StoredPart } from './library.ts';
+import type { PrismaClient } from './prisma-client/client.ts';
+import { transaction } from './transaction.ts';
+import { programmeView, SHOWN, workView } from './workView.ts';
+
+export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Library {
+  const date = (day: string | null) => (day === null ? null : new Date(`${day}T00:00:00Z`));
+
+  async function work(id: string): Promise<WorkView | null> {
+    const row = await prisma.work.findUnique({ where: { id }, select: SHOWN });
+    return row && workView(row);
+  }
+
+  async function storedParts(where: 'id' | 'work_id', id: string): Promise<StoredPart[]> {
+    const { rows } = await pool.query<PartRow>(`${STORED} where p.${where} = $1 order by p.position`, [id]);
+    return rows.map(({ work_id, title, composer, ...part }) => ({ ...part, work: { id: work_id, title, composer } }));
+  }
+
+  return {
+    work,
+    part: async (id) => (await storedParts('id', id))[0] ?? null,
+    sectionOf: async (id) => (await prisma.part.findUnique({ where: { id }, select: { sectionId: true } }))?.sectionId ?? null,
+    partsOf: (id) => storedParts('work_id', id),
+
+    async addProgramme({ title, firstRehearsal, concert }) {
+      return programmeView(await prisma.programme.create({ data: { id: randomUUID(), title, firstRehearsal: date(firstRehearsal), concert: date(concert) } }));
+    },
+
+    async programmes() {
+      const rows = await prisma.programme.findMany({ include: { works: { select: SHOWN, orderBy: { createdAt: 'asc' } } }, orderBy: { createdAt: 'asc' } });
+      return rows.map((row) => ({ ...programmeView(row), works: row.works.map(workView) }));
+    },
+
+    async addWork(programme, { title, composer }, edition, parts) {
+      const id = randomUUID();
+      const added = await transaction(pool, async (client) => {
+        const { rowCount } = await client.query('insert into work (id, programme_id, title, composer) select $1, id, $3, $4 from programme where id = $2', [id, programme, title, composer]);
+        if (!rowCount) return false;
+        await insertParts(client, id, await insertEdition(client, id, edition), parts, 0);
+        return true;
+      });
+      return added ? work(id) : null;
+    },
+
+    async addEdition(id, edition, changed, added) {
+      await transaction(pool, async (client) => {
+        const source = await insertEdition(client, id, edition);
+        // In one order for everybody, so that two corrected editions cannot wait for each other.
+        for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part.id, source, part.content);
+        await insertParts(client, id, source, added, changed.length);
+      });
+      return (await work(id))!;
+    },
+
+    async source(id) {
+      const { rows } = await pool.query<{ bytes: Buffer; fileName: string }>('select bytes, file_name as "fileName" from edition where id = $1', [id]);
+      return rows[0] ?? null;
+    },
+
+    async assign(id, section) {
+      if (section !== null && !(await prisma.section.count({ where: { id: section } }))) return false;
+      const { count } = await prisma.part.updateMany({ where: { id }, data: { sectionId: section } });
+      return count > 0;
+    },
+  };
+}
+
+const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.head, w.id as work_id, w.title, w.composer
+  from part p join work w on w.id = p.work_id`;
+
+type PartRow = Omit<StoredPart, 'work'> & { work_id: string; title: string; composer: string };

@@ -1,0 +1,26 @@
+import type { SectionSettings, SectionView } from '../../core/agreement/wire/http.ts';
+import type { SeatId } from '../../core/music/seat.ts';
+
+export interface SeatingPlan {
+  /** Front to back. */
+  seats: { seat: SeatId; person: string | null }[];
+  principal: string | null;
+}
+
+export interface Sections {
+  /** null when the name is taken. */
+  add(name: string, instrument: string): Promise<SectionView | null>;
+  all(): Promise<SectionView[]>;
+  byId(id: string): Promise<SectionView | null>;
+  /** Replaces desks and memberships at once. False when there is no such section or person. */
+  seat(section: string, plan: SeatingPlan): Promise<boolean>;
+  set(section: string, settings: SectionSettings): Promise<boolean>;
+  /** Ids of the parts that lie on its stands. */
+  parts(section: string): Promise<string[]>;
+}
+
+/** Every seat once, every person in one seat. */
+export function planFits(plan: SeatingPlan): boolean {
+  const people = plan.seats.flatMap((place) => (place.person === null ? [] : [place.person]));
+  return new Set(people).size === people.length && new Set(plan.seats.map((place) => place.seat)).size === plan.seats.length;
+}
