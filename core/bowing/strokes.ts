@@ -31,6 +31,8 @@ export interface Stroke {
   end: Seconds;
   /** Index of the last event in the voice. */
   lastEvent: number;
+  /** Where a change cuts the last event short: quarters after its start. */
+  cutAfter: ExactTime | null;
   /** Sounding stretches under this bow, with the dynamic in force. */
   pieces: { event: BowEvent; seconds: Seconds }[];
   /** As marked or printed; null where nothing says it. */
@@ -83,6 +85,7 @@ export function strokesOf(voice: Voice, signsOn: (note: string) => BowSigns): St
       begins: begin,
       end: begin.second,
       lastEvent: begin.event,
+      cutAfter: null,
       pieces: [],
       direction: signs?.bow ?? null,
       printed: signs?.bowPrinted ?? false,
@@ -108,7 +111,8 @@ export function strokesOf(voice: Voice, signsOn: (note: string) => BowSigns): St
     for (const after of changesInside(event, signs)) {
       const next = instant(voice, index, after);
       current.pieces.push({ event, seconds: next.second - from });
-      [current.end, current.lastEvent, from, sounded] = [next.second, index, next.second, next.second];
+      [current.end, current.lastEvent, current.cutAfter] = [next.second, index, after];
+      [from, sounded] = [next.second, next.second];
       current = open(next, event, null);
     }
     current.pieces.push({ event, seconds: event.end - from });

@@ -37,7 +37,6 @@ function findingOf(rule: Rule, report: Report, index: Index): Finding {
   const everyone = !report.seats.length || report.seats.length === index.seats.length;
   const who = seatsInWords(report.seats, index.seats);
   const blanks: Record<string, string | number> = { ...report.facts, where: measureName(index.measures.get(report.measure)!), who, Who: capital(who) };
-  const scope = everyone ? 'all' : [...report.seats].sort().join('+');
   return {
     rule: rule.id,
     message: report.message,
@@ -47,7 +46,7 @@ function findingOf(rule: Rule, report: Report, index: Index): Finding {
     notes: [...report.notes],
     seats: everyone ? 'all' : [...report.seats],
     exposure: Math.min(1, Math.max(0, report.exposure)),
-    place: [report.message, report.notes[0], scope, ...(report.placeDetail ? [report.placeDetail] : [])].join(':'),
+    place: [report.message, report.notes[0], ...(report.place === undefined ? [] : [report.place])].join(':'),
     fingerprint: fingerprintOf(report.notes.map((id) => index.notes.get(id)!), report.notes.flatMap((id) => index.marks.get(id) ?? []), everyone ? [] : report.seats),
   };
 }

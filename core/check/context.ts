@@ -1,4 +1,5 @@
 import { type BowEvent, bowEvents, type Voice } from '../bowing/events.ts';
+import { staggeredPassages, type StaggeredPassage } from '../bowing/passages.ts';
 import { type Stroke, strokesOf } from '../bowing/strokes.ts';
 import type { Instrument } from '../instruments/instrument.ts';
 import { instrumentNamed, withLowestString } from '../instruments/instrumentNamed.ts';
@@ -27,6 +28,8 @@ export interface CheckContext {
   groups: readonly Players[];
   /** The bows as printed, by voice: nobody's marks counted. */
   printed: readonly Stroke[][];
+  /** Where players change bow at different places. */
+  staggered: readonly StaggeredPassage[];
 }
 
 /** Sounding MIDI key of the event's head; undefined where it has no pitch. */
@@ -42,5 +45,5 @@ export function checkContext(part: Part & { instrument: InstrumentName }, seats:
     seatGroups(part, given, who).map((group) => ({ ...group, strokes: voices.map((voice) => strokesOf(voice, group.marksOn)) }));
   const groups = playersOf(marks, seats);
   const printed = marks.length ? playersOf([], [])[0]!.strokes : groups[0]!.strokes;
-  return { part, instrument, settings, seats, tempo, voices, groups, printed };
+  return { part, instrument, settings, seats, tempo, voices, groups, printed, staggered: staggeredPassages(voices, printed, groups) };
 }

@@ -20,8 +20,8 @@ export interface Report {
   exposure: number;
   /** Where this message weighs less or more than its rule. */
   severity?: Severity;
-  /** Tells apart two findings of one message on one first note. */
-  placeDetail?: string;
+  /** Tells apart findings of one message on one first note: a desk, a time, a figure. Nothing that an edit elsewhere changes. */
+  place?: string;
 }
 
 /** A report whose facts are exactly the blanks of its message. */

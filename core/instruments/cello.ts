@@ -10,5 +10,7 @@ export const cello: Instrument = {
   bowShare: 0.85,
   top: 32,
   hand: [0, 1, 2, 3],
+  positionsBy: 'semitone',
+  give: 1,
   sources: ['common-practice', 'davidoff', 'from-memory', 'chosen'],
 };

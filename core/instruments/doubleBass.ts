@@ -13,5 +13,7 @@ export const doubleBass: Instrument = {
   bowShare: 0.75,
   top: 30,
   hand: [0, 1, 2, 2],
+  positionsBy: 'semitone',
+  give: 0,
   sources: ['common-practice', 'jrank', 'simandl', 'from-memory', 'chosen'],
 };

@@ -23,6 +23,10 @@ export interface Instrument {
   top: Semitones;
   /** Where each finger falls above finger 1 in the plain hand, fingers 1 to 4. */
   hand: readonly [Semitones, Semitones, Semitones, Semitones];
+  /** How a player knows that the hand has moved: by the letter names under the fingers, or by the semitone. */
+  positionsBy: 'letter' | 'semitone';
+  /** How far a finger falls from its place in the plain hand while the hand stays. */
+  give: Semitones;
   /** Keys of core/SOURCES.md. */
   sources: readonly string[];
 }

@@ -10,5 +10,7 @@ export const viola: Instrument = {
   bowShare: 0.95,
   top: 30,
   hand: [0, 1.5, 3.5, 5],
+  positionsBy: 'letter',
+  give: 1,
   sources: ['common-practice', 'viola-stops', 'from-memory', 'chosen'],
 };

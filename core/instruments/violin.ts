@@ -13,5 +13,7 @@ export const violin: Instrument = {
   bowShare: 1,
   top: 30,
   hand: [0, 1.5, 3.5, 5],
+  positionsBy: 'letter',
+  give: 1,
   sources: ['common-practice', 'svencino', 'tnua', 'from-memory'],
 };

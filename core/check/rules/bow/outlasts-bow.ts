@@ -24,13 +24,13 @@ export default defineRule({
       for (const stroke of group.strokes.flat()) {
         const used = bowUsed(stroke, instrument, settings.bowSeconds, settings.assumedDynamic);
         if (used <= settings.bowsBeforeSpeaking) continue;
-        const key = [stroke.pieces[0]!.event.head.id, stroke.begins.at, stroke.pieces.at(-1)!.event.head.id, tenths(secondsOf(stroke))].join();
+        const key = `${stroke.pieces[0]!.event.head.id}@${stroke.begins.at}-${stroke.pieces.at(-1)!.event.head.id}+${stroke.cutAfter ?? 'end'}`;
         const same = found.get(key);
         if (same) same.seats.push(...group.seats);
         else found.set(key, { stroke, used, seats: [...group.seats] });
       }
     }
-    for (const { stroke, used, seats } of found.values()) {
+    for (const [key, { stroke, used, seats }] of found) {
       const { head } = stroke.pieces[0]!.event;
       const dynamic = bowDynamic(head.dynamic, settings.assumedDynamic);
       const facts = {
@@ -39,7 +39,8 @@ export default defineRule({
         bows: tenths(used),
         tempo: part.tempo.isAssumed(stroke.pieces[0]!.event.from) ? ` if a quarter goes at ${settings.assumedTempo}` : '',
       };
-      const place = { measure: stroke.begins.measure, notes: [...new Set(stroke.pieces.map(({ event }) => event.head.id))], seats, exposure: exposureAt(head.dynamic, settings.assumedDynamic), placeDetail: String(stroke.begins.at) };
+      const notes = [...new Set(stroke.pieces.map(({ event }) => event.head.id))];
+      const place = { measure: stroke.begins.measure, notes, seats, exposure: exposureAt(head.dynamic, settings.assumedDynamic), place: key };
       if (used > settings.bowsOutOfReach) report({ ...place, message: 'outOfReach', severity: 'cannotPlay', facts });
       else report({ ...place, message: 'needsMore', facts });
     }
