@@ -30,8 +30,8 @@ function placeOf(path: readonly PropertyKey[]): string {
 
 function complaint(issue: z.core.$ZodIssue): string {
   const items = 'origin' in issue && (issue.origin === 'array' || issue.origin === 'set');
-  const unit = !('origin' in issue) ? '' : issue.origin === 'string' ? ' characters' : items ? ' of them' : '';
-  if (issue.code === 'too_small') return issue.minimum === 1 && unit ? 'is missing. Write something' : `must be ${issue.minimum} or more${unit}`;
+  const unit = 'origin' in issue && issue.origin === 'string' ? ' characters' : '';
+  if (issue.code === 'too_small') return issue.minimum === 1 && (unit || items) ? 'is missing. Write something' : `must be ${issue.minimum} or more${unit}`;
   if (issue.code === 'too_big') return `must be ${issue.maximum} or fewer${unit}. Make it shorter`;
   if (issue.code === 'unrecognized_keys') return `has something unknown (${issue.keys.join(', ')}). Load the page again`;
   if (issue.code === 'invalid_type') return 'is missing or of the wrong kind. Fill it in';
@@ -45,5 +45,7 @@ function complaint(issue: z.core.$ZodIssue): string {
  */
 export function badInput(error: z.ZodError): ReturnType<typeof refused> {
   const issue = error.issues[0]!;
-  return refused('BAD_INPUT', { detail: `${placeOf(issue.path)} ${complaint(issue)}.` });
+  const place = placeOf(issue.path);
+  const said = /^the (marks|seats|words)$/.test(place) ? complaint(issue).replace(/^is\b/, 'are').replace(/^has\b/, 'have') : complaint(issue);
+  return refused('BAD_INPUT', { detail: `${place} ${said}.` });
 }

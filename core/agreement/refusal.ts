@@ -2,6 +2,7 @@
 export const REFUSALS = {
   NOT_YOUR_ROLE: 'Not written: this is for the {roles} of this section.',
   NOT_YOURS: 'Not written: only {owner} can change this. Make a proposal of your own.',
+  NOT_YOUR_COMMENT: 'Not written: only {owner} can call this settled. Answer it instead.',
   UNKNOWN_PROPOSAL: 'Not written: that proposal is not in this part. Load the part again.',
   UNKNOWN_COMMENT: 'Not written: that comment is not in this part. Load the part again.',
   UNKNOWN_NOTE: 'Not written: the part has no such note in measures {from} to {to}. Load the part again.',

@@ -13,7 +13,7 @@ export const resolveComment = defineOperation({
     const comment = state.comments[id];
     if (!comment) return refused('UNKNOWN_COMMENT');
     if (comment.resolved) return refused('ALREADY_RESOLVED');
-    if (comment.made.by !== by.id && !by.roles.includes('principal')) return refused('NOT_YOURS', { owner: `${comment.made.name} or the principal` });
+    if (comment.made.by !== by.id && !by.roles.includes('principal')) return refused('NOT_YOUR_COMMENT', { owner: `${comment.made.name} or the principal` });
     return accepted([{ type: 'commentResolved', id }]);
   },
 });
