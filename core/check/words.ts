@@ -14,6 +14,9 @@ function ordinalWord(n: number): string {
   return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
 }
 
+/** A number with its noun. Example: `counted(2, 'bow')` is "2 bows". */
+export const counted = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;
+
 const join = (words: string[]): string => (words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`);
 
 /** Seats in words. `of` are all seats of the section. Example: 3o and 3i are "desk 3", 2i alone is "desk 2 inside". */

@@ -2,6 +2,7 @@ import type { Direction, Stroke } from '../../../bowing/strokes.ts';
 import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
+import { counted } from '../../words.ts';
 
 interface Clash {
   before: Stroke;
@@ -37,7 +38,7 @@ export default defineRule({
   messages: {
     twice: 'In {where} two {bow}-bows follow each other ({who}). Mark a retake or a hook there, or turn one of them round.',
     printedTwice: 'In {where} two {bow}-bows are printed one after the other. If a retake or a hook is meant, mark it, so that nobody has to ask.',
-    miscounted: 'In {where} the bow arrives {other} after {between} unmarked bow(s), but {bow}-bow is marked ({who}). Mark a retake, a hook or a slur on the way, or turn the sign round.',
+    miscounted: 'In {where} the bow arrives {other} after {between}, but {bow}-bow is marked ({who}). Mark a retake, a hook or a slur on the way, or turn the sign round.',
   },
   check(part, report) {
     const { settings } = part;
@@ -55,7 +56,7 @@ export default defineRule({
       const exposure = exposureAt(dynamic, settings.assumedDynamic);
       const place = { measure: stroke.begins.measure, notes: [id, headOf(before).id], seats, place: key };
       const bow = stroke.direction!;
-      if (between) report({ ...place, message: 'miscounted', severity: 'worthALook', exposure: exposure / 2, facts: { bow, other: bow === 'up' ? 'down' : 'up', between } });
+      if (between) report({ ...place, message: 'miscounted', severity: 'worthALook', exposure: exposure / 2, facts: { bow, other: bow === 'up' ? 'down' : 'up', between: counted(between, 'unmarked bow') } });
       else if (before.printed && stroke.printed) report({ ...place, message: 'printedTwice', severity: 'worthALook', exposure: exposure / 2, facts: { bow } });
       else report({ ...place, message: 'twice', exposure, facts: { bow } });
     }

@@ -3,6 +3,7 @@ import { pitchName } from '../../../music/pitch.ts';
 import { exposureOfScore } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
 import { type Shift, shiftsOf } from '../../shifts.ts';
+import { counted } from '../../words.ts';
 
 /** However short the part, this many are worth saying. Chosen, not measured. */
 const ALWAYS = 3;
@@ -14,7 +15,7 @@ export default defineRule({
   why: 'Two hands sliding at once are heard as one slide. It happens often, so only the most exposed places are named.',
   source: ['tnua', 'chosen'],
   messages: {
-    together: '{Who}: both partners shift about {semitones} semitone(s) on the same note, {pitch} in {where}, under one slur. One of them could shift on another note or stay on another string.',
+    together: '{Who}: both partners shift about {distance} on the same note, {pitch} in {where}, under one slur. One of them could shift on another note or stay on another string.',
   },
   check(part, report) {
     const { shiftScore, shiftsAtMost } = part.settings;
@@ -48,7 +49,7 @@ export default defineRule({
         notes: [head.id, shift.from.head.id],
         seats,
         exposure: exposureOfScore(shift.score),
-        facts: { semitones: Math.round(shift.moves), pitch: pitchName(head.pitch!) },
+        facts: { distance: counted(Math.round(shift.moves), 'semitone'), pitch: pitchName(head.pitch!) },
       });
     }
   },
