@@ -17,19 +17,27 @@ const PAGE = 2000;
 
 /** Loads a part from its latest snapshot and the rows after it. null when there is no such part. */
 export async function loadPart(store: Store, id: string): Promise<LoadedPart | null> {
+  const music = await loadMusic(store, id);
+  if (!music) return null;
+  const start = (await store.log.snapshot(id, PROTOCOL)) ?? emptyState();
+  const state = replay(await rowsAfter(store, id, start.seq), start);
+  return { place: { head: state.seq, revision: music.revision }, state, notes: music.notes };
+}
+
+/** The same part with the rows that were added and the music that was corrected since; the new rows too, every one of them. */
+export async function catchUp(store: Store, id: string, part: LoadedPart): Promise<{ part: LoadedPart; rows: LogEntry[] } | null> {
+  const music = await loadMusic(store, id);
+  if (!music) return null;
+  const rows = await rowsAfter(store, id, part.place.head);
+  const state = replay(rows, part.state);
+  return { part: { place: { head: state.seq, revision: music.revision }, state, notes: music.notes }, rows };
+}
+
+async function loadMusic(store: Store, id: string): Promise<Pick<LoadedPart, 'notes'> & { revision: number } | null> {
   const stored = await store.library.part(id);
   if (!stored) return null;
   const { measures, notes } = factsOf(stored.content, []);
-  const start = (await store.log.snapshot(id, PROTOCOL)) ?? emptyState();
-  const state = replay(await rowsAfter(store, id, start.seq), start);
-  return { place: { head: state.seq, revision: stored.revision }, state, notes: { measures, notes } };
-}
-
-/** The same part with the rows that were added since; the new rows too. */
-export async function catchUp(store: Store, id: string, part: LoadedPart): Promise<{ part: LoadedPart; rows: LogEntry[] }> {
-  const rows = await rowsAfter(store, id, part.place.head);
-  const state = replay(rows, part.state);
-  return { part: { ...part, state, place: { ...part.place, head: state.seq } }, rows };
+  return { notes: { measures, notes }, revision: stored.revision };
 }
 
 async function rowsAfter(store: Store, id: string, after: number): Promise<LogEntry[]> {

@@ -67,9 +67,9 @@ export function createPartQueue(store: Store, part: string, now: () => Date, log
 
   /** Another process wrote, or our own commit went through and its answer was lost: either way followers must hear of the rows. */
   async function reload(basis: LoadedPart): Promise<void> {
-    const { rows } = await catchUp(store, part, basis);
-    loaded = await loadPart(store, part);
-    if (rows.length) logged(rows);
+    const caught = await catchUp(store, part, basis);
+    loaded = caught?.part ?? null;
+    if (caught?.rows.length) logged(caught.rows);
   }
 
   return {
@@ -82,9 +82,8 @@ export function createPartQueue(store: Store, part: string, now: () => Date, log
       const basis = loaded ?? (await loadPart(store, part));
       if (!basis) return null;
       const head = (await store.log.heads([part])).get(part);
-      const fresh = head === undefined || head <= basis.place.head ? basis : (await catchUp(store, part, basis)).part;
-      if (!loaded && !busy) loaded = fresh;
-      return fresh;
+      if (!loaded && !busy) loaded = basis;
+      return head === undefined || head <= basis.place.head ? basis : ((await catchUp(store, part, basis))?.part ?? null);
     },
     get idle() {
       return !busy && waiting.length === 0;

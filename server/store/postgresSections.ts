@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { SectionSettings, SectionView } from '../../core/agreement/wire/http.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
-import { planFits, type Sections } from './sections.ts';
+import { membersOf, planFits, type Sections } from './sections.ts';
 
 const WITH_PEOPLE = { memberships: { include: { person: { select: { id: true, name: true } } } } } as const;
 type Row = Prisma.SectionGetPayload<{ include: typeof WITH_PEOPLE }>;
@@ -24,8 +24,7 @@ export function createPostgresSections(prisma: PrismaClient): Sections {
 
     async seat(id, plan) {
       if (!planFits(plan)) return false;
-      const seated = plan.seats.filter((place) => place.person !== null).map((place) => ({ personId: place.person!, sectionId: id, seat: place.seat, principal: place.person === plan.principal }));
-      if (plan.principal && !seated.some((member) => member.principal)) seated.push({ personId: plan.principal, sectionId: id, seat: null as never, principal: true });
+      const seated = membersOf(plan).map(({ person, ...place }) => ({ ...place, personId: person, sectionId: id }));
       return prisma.$transaction(async (tx) => {
         // Held while the plan changes: a batch that commits reads the section under a share lock, so it sees the old plan or the new.
         const locked = await tx.$queryRaw<unknown[]>`select id from section where id = ${id} for update`;

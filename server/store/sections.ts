@@ -24,3 +24,15 @@ export function planFits(plan: SeatingPlan): boolean {
   const people = plan.seats.flatMap((place) => (place.person === null ? [] : [place.person]));
   return new Set(people).size === people.length && new Set(plan.seats.map((place) => place.seat)).size === plan.seats.length;
 }
+
+export interface Member {
+  person: string;
+  seat: SeatId | null;
+  principal: boolean;
+}
+
+/** Who belongs to a section by its plan: everybody seated, and the principal even without a seat. */
+export function membersOf({ seats, principal }: SeatingPlan): Member[] {
+  const seated = seats.flatMap(({ seat, person }) => (person === null ? [] : [{ person, seat, principal: person === principal }]));
+  return principal === null || seated.some((member) => member.principal) ? seated : [...seated, { person: principal, seat: null, principal: true }];
+}

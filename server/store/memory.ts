@@ -1,0 +1,19 @@
+import { createMemoryLibrary } from './memoryLibrary.ts';
+import { createMemoryLog } from './memoryLog.ts';
+import { createMemoryPeople } from './memoryPeople.ts';
+import { createMemorySections } from './memorySections.ts';
+import { emptyShelves } from './shelves.ts';
+import type { Store } from './store.ts';
+
+/** Everything in this process and gone with it: for tests, and to see what the contract asks without a database in the way. */
+export function openMemory(): Store {
+  const shelves = emptyShelves();
+  return {
+    people: createMemoryPeople(shelves),
+    sections: createMemorySections(shelves),
+    library: createMemoryLibrary(shelves),
+    log: createMemoryLog(shelves),
+    ping: async () => {},
+    close: async () => {},
+  };
+}

@@ -1,0 +1,83 @@
+import { randomUUID } from 'node:crypto';
+import type { WorkView } from '../../core/agreement/wire/http.ts';
+import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
+import type { MemoryPart, Shelves } from './shelves.ts';
+
+export function createMemoryLibrary({ programmes, works, editions, parts, sections }: Shelves): Library {
+  const of = (work: string) => [...parts.values()].filter((part) => part.work === work);
+
+  function stored(part: MemoryPart): StoredPart {
+    const { id, title, composer } = works.get(part.work)!;
+    return { id: part.id, work: { id, title, composer }, edition: part.edition, section: part.section, content: part.content, revision: part.revision, head: part.log.length };
+  }
+
+  function view(id: string): WorkView | null {
+    const work = works.get(id);
+    if (!work) return null;
+    const edition = editions.get(work.editions.at(-1)!)!;
+    const shown = of(id).map(({ section, content, shelf, log, ...part }) => ({
+      id: part.id,
+      name: content.name,
+      instrument: content.instrument,
+      section: section === null ? null : { id: section, name: sections.get(section)!.name },
+      measures: content.measures.length,
+      ...shelf,
+      head: log.length,
+    }));
+    return { id, title: work.title, composer: work.composer, fileName: edition.fileName, importedAt: edition.at.toISOString(), parts: shown };
+  }
+
+  function keep(work: string, edition: NewEdition): string {
+    const id = randomUUID();
+    editions.set(id, { ...edition, bytes: edition.bytes.slice() });
+    works.get(work)!.editions.push(id);
+    return id;
+  }
+
+  function addParts(work: string, edition: string, added: NewPart[]): void {
+    for (const { content, section } of added) {
+      const id = randomUUID();
+      parts.set(id, { id, work, edition, section, content, revision: 1, log: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
+    }
+  }
+
+  return {
+    async addProgramme(programme) {
+      const row = { id: randomUUID(), ...programme };
+      programmes.set(row.id, row);
+      return row;
+    },
+    programmes: async () => [...programmes.values()].map((row) => ({ ...row, works: [...works.values()].filter((work) => work.programme === row.id).map((work) => view(work.id)!) })),
+
+    async addWork(programme, { title, composer }, edition, added) {
+      if (!programmes.has(programme)) return null;
+      const id = randomUUID();
+      works.set(id, { id, programme, title, composer, editions: [] });
+      addParts(id, keep(id, edition), added);
+      return view(id);
+    },
+
+    async addEdition(work, edition, changed, added) {
+      const source = keep(work, edition);
+      for (const { id, content } of changed) {
+        const part = parts.get(id)!;
+        Object.assign(part, { content, edition: source, revision: part.revision + 1 });
+      }
+      addParts(work, source, added);
+      return view(work)!;
+    },
+
+    work: async (id) => view(id),
+    part: async (id) => (parts.has(id) ? stored(parts.get(id)!) : null),
+    sectionOf: async (id) => parts.get(id)?.section ?? null,
+    partsOf: async (work) => of(work).map(stored),
+    source: async (id) => editions.get(id) ?? null,
+
+    async assign(id, section) {
+      const part = parts.get(id);
+      if (!part || (section !== null && !sections.has(section))) return false;
+      part.section = section;
+      return true;
+    },
+  };
+}

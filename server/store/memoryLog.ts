@@ -1,0 +1,54 @@
+import { PROTOCOL } from '../../core/agreement/wire/socket.ts';
+import { askerKey, MOVED, type Asker, type Ground, type PartLog } from './partLog.ts';
+import { rolesOf } from './rolesOf.ts';
+import type { Shelves } from './shelves.ts';
+
+/** Nothing awaits between reading and writing, so one commit is one step for everybody else. */
+export function createMemoryLog({ people, sessions, sections, memberships, parts, refused }: Shelves): PartLog {
+  function actorsFor(section: string | null, askers: Asker[]): Ground['actors'] {
+    const signedIn = ({ person, session }: Asker) =>
+      session === null || [...sessions.values()].some((one) => one.id === session && one.person === person && !one.revoked && one.expires > new Date());
+    const actors: Ground['actors'] = new Map();
+    for (const asker of askers) {
+      const person = people.get(asker.person);
+      if (!person || !signedIn(asker)) continue;
+      const member = memberships.find((one) => one.person === person.id && one.section === section);
+      actors.set(askerKey(asker), { id: person.id, name: person.name, roles: rolesOf(person.librarian, member ? member.principal : null), seat: member?.seat ?? null });
+    }
+    return actors;
+  }
+
+  function knownAmong(operations: string[]): Ground['known'] {
+    const known: Ground['known'] = new Map();
+    for (const operation of operations) {
+      const row = refused.get(operation);
+      if (row) known.set(operation, row);
+      for (const part of parts.values()) {
+        const entry = part.log.find((one) => one.operation === operation);
+        if (entry) known.set(operation, { part: part.id, entry });
+      }
+    }
+    return known;
+  }
+
+  return {
+    async commit(id, expected, askers, operations, decide) {
+      const part = parts.get(id);
+      if (!part) return null;
+      if (part.log.length !== expected.head || part.revision !== expected.revision) return MOVED;
+      const seats = part.section === null ? [] : sections.get(part.section)!.seats;
+      const ruling = decide({ seats, actors: actorsFor(part.section, askers), known: knownAmong(operations) });
+      ruling.refused.forEach((row) => refused.set(row.operation, row));
+      if (ruling.entries.length) part.shelf = ruling.shelf;
+      part.log.push(...ruling.entries);
+      if (ruling.snapshot) part.snapshots.push({ state: ruling.snapshot, protocol: PROTOCOL });
+      return ruling;
+    },
+    async entries(id, after, limit) {
+      const part = parts.get(id);
+      return part ? { head: part.log.length, entries: part.log.slice(after, after + limit) } : null;
+    },
+    heads: async (ids) => new Map(ids.flatMap((id) => (parts.has(id) ? [[id, parts.get(id)!.log.length] as const] : []))),
+    snapshot: async (id, protocol) => parts.get(id)?.snapshots.findLast((one) => one.protocol === protocol)?.state ?? null,
+  };
+}

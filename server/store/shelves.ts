@@ -1,0 +1,49 @@
+import type { LogEntry } from '../../core/agreement/event.ts';
+import type { AgreementState } from '../../core/agreement/state.ts';
+import type { SectionSettings } from '../../core/agreement/wire/http.ts';
+import type { Part } from '../../core/music/part.ts';
+import type { SeatId } from '../../core/music/seat.ts';
+import type { NewEdition, ProgrammeRow } from './library.ts';
+import type { RefusedOperation, Ruling } from './partLog.ts';
+import type { Person } from './people.ts';
+
+export interface MemoryPart {
+  id: string;
+  work: string;
+  edition: string;
+  section: string | null;
+  content: Part;
+  revision: number;
+  log: LogEntry[];
+  shelf: Ruling['shelf'];
+  snapshots: { state: AgreementState; protocol: number }[];
+}
+
+/** What the memory store holds, one map for each table. Keys of links and sessions are hashes in hexadecimal. */
+export interface Shelves {
+  people: Map<string, Person>;
+  links: Map<string, { person: string; expires: Date; used: boolean }>;
+  sessions: Map<string, { id: string; person: string; expires: Date; revoked: boolean }>;
+  sections: Map<string, { id: string; name: string; instrument: string; seats: SeatId[]; settings: SectionSettings }>;
+  memberships: { person: string; section: string; principal: boolean; seat: SeatId | null }[];
+  programmes: Map<string, ProgrammeRow>;
+  works: Map<string, { id: string; programme: string; title: string; composer: string; editions: string[] }>;
+  editions: Map<string, NewEdition>;
+  parts: Map<string, MemoryPart>;
+  refused: Map<string, RefusedOperation>;
+}
+
+export const emptyShelves = (): Shelves => ({
+  people: new Map(),
+  links: new Map(),
+  sessions: new Map(),
+  sections: new Map(),
+  memberships: [],
+  programmes: new Map(),
+  works: new Map(),
+  editions: new Map(),
+  parts: new Map(),
+  refused: new Map(),
+});
+
+export const hex = (hash: Uint8Array): string => Buffer.from(hash).toString('hex');

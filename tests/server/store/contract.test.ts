@@ -1,0 +1,239 @@
+import { randomBytes, randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { emptyState } from '../../../core/agreement/state.ts';
+import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
+import { openMemory } from '../../../server/store/memory.ts';
+import { askerKey, MOVED, type Ground, type Ruling } from '../../../server/store/partLog.ts';
+import { openPostgres } from '../../../server/store/postgres.ts';
+import type { Store } from '../../../server/store/store.ts';
+import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
+import { layOut, type LaidOut } from '../../support/laidOut.ts';
+import { smallPart } from '../../support/smallPart.ts';
+
+let database: TestDatabase;
+const KINDS: [string, () => Promise<Store>][] = [
+  ['memory', async () => openMemory()],
+  ['PostgreSQL', async () => openPostgres((database = await createTestDatabase()).app)],
+];
+const NOW = new Date('2026-11-25T12:00:00.123Z');
+const LATER = new Date('2026-12-25T12:00:00Z');
+const hash = () => new Uint8Array(randomBytes(32));
+
+describe.each(KINDS)('the store in %s', (kind, open) => {
+  let store: Store;
+  let it1: LaidOut;
+  beforeAll(async () => {
+    store = await open();
+    it1 = await layOut(store);
+  });
+  afterAll(async () => {
+    await store.close();
+    if (kind === 'PostgreSQL') await database.drop();
+  });
+
+  describe('people', () => {
+    it('a sign-in link works once, even when two use it together', async () => {
+      const token = hash();
+      await store.people.addLink(it1.player.id, token, LATER);
+      const answers = await Promise.all([store.people.useLink(token, NOW), store.people.useLink(token, NOW)]);
+      expect(answers.filter(Boolean)).toEqual([it1.player]);
+      expect(await store.people.useLink(token, NOW)).toBeNull();
+    });
+
+    it('a link past its time does nothing', async () => {
+      const token = hash();
+      await store.people.addLink(it1.player.id, token, NOW);
+      expect(await store.people.useLink(token, LATER)).toBeNull();
+    });
+
+    it('a session holds until it is revoked or its time is over', async () => {
+      const token = hash();
+      const id = await store.people.openSession(it1.player.id, token, LATER);
+      expect(await store.people.session(token, NOW)).toEqual({ id, person: it1.player });
+      expect(await store.people.session(token, new Date('2027-01-01'))).toBeNull();
+      await store.people.revoke(id, NOW);
+      expect(await store.people.session(token, NOW)).toBeNull();
+      expect(await store.people.session(hash(), NOW)).toBeNull();
+    });
+
+    it('memberships say where a person sits and whether they lead', async () => {
+      expect((await store.people.memberships(it1.principal.id)).map(({ role, seat }) => [role, seat])).toEqual([['principal', '1o']]);
+      expect((await store.people.memberships(it1.player.id)).map(({ role, seat }) => [role, seat])).toEqual([['player', '1i']]);
+      expect(await store.people.memberships(it1.guest.id)).toEqual([]);
+    });
+  });
+
+  describe('sections', () => {
+    it('a name is given once', async () => {
+      expect(await store.sections.add('Basses', 'double-bass')).toMatchObject({ name: 'Basses', seats: [], principal: null, settings: {} });
+      expect(await store.sections.add('Basses', 'cello')).toBeNull();
+    });
+
+    it('a plan replaces the one before, with empty places and a principal who stands', async () => {
+      const { id } = (await store.sections.add('Violas', 'viola'))!;
+      expect(await store.sections.seat(id, { seats: [{ seat: '1o', person: it1.guest.id }, { seat: '1i', person: it1.player.id }], principal: it1.guest.id })).toBe(true);
+      expect(await store.sections.seat(id, { seats: [{ seat: '1o', person: it1.player.id }, { seat: '1i', person: null }], principal: it1.guest.id })).toBe(true);
+      const guest = { id: it1.guest.id, name: it1.guest.name };
+      expect(await store.sections.byId(id)).toMatchObject({ seats: [{ seat: '1o', person: { id: it1.player.id, name: it1.player.name } }, { seat: '1i', person: null }], principal: guest });
+    });
+
+    it('a plan with somebody unknown, or somebody twice, changes nothing', async () => {
+      const before = await store.sections.byId(it1.section);
+      expect(await store.sections.seat(it1.section, { seats: [{ seat: '1o', person: 'nobody' }], principal: null })).toBe(false);
+      expect(await store.sections.seat(it1.section, { seats: [{ seat: '1o', person: it1.guest.id }, { seat: '1i', person: it1.guest.id }], principal: null })).toBe(false);
+      expect(await store.sections.seat('nowhere', { seats: [], principal: null })).toBe(false);
+      expect(await store.sections.byId(it1.section)).toEqual(before);
+    });
+
+    it('settings are kept as they were given', async () => {
+      const settings = { staggered: { seconds: 0.5 }, slow: null };
+      expect(await store.sections.set(it1.section, settings)).toBe(true);
+      expect((await store.sections.byId(it1.section))?.settings).toEqual(settings);
+      expect(await store.sections.set('nowhere', {})).toBe(false);
+    });
+  });
+
+  describe('library', () => {
+    it('the source comes back byte for byte, zero bytes and all', async () => {
+      const bytes = new Uint8Array(randomBytes(70_000));
+      const work = (await store.library.addWork(it1.programme, { title: 'Bytes', composer: '' }, { bytes, fileName: 'été (1).mxl', by: it1.librarian.id, at: NOW }, [{ content: smallPart('P7', 'Viola'), section: null }]))!;
+      const part = (await store.library.part(work.parts[0]!.id))!;
+      const source = (await store.library.source(part.edition))!;
+      expect(Buffer.compare(Buffer.from(source.bytes), Buffer.from(bytes))).toBe(0);
+      expect(source.fileName).toBe('été (1).mxl');
+      expect(part.content).toEqual(smallPart('P7', 'Viola'));
+    });
+
+    it('a work for a programme that is not there leaves nothing', async () => {
+      const before = await store.library.programmes();
+      expect(await store.library.addWork('nowhere', { title: 'X', composer: '' }, { bytes: new Uint8Array(1), fileName: 'x', by: it1.librarian.id, at: NOW }, [{ content: smallPart(), section: null }])).toBeNull();
+      expect(await store.library.programmes()).toEqual(before);
+    });
+
+    it('a corrected edition renews parts that are there, adds new ones, and keeps ids', async () => {
+      const edition = (name: string) => ({ bytes: new TextEncoder().encode(name), fileName: name, by: it1.librarian.id, at: new Date(NOW.getTime() + (name === 'b.xml' ? 1000 : 0)) });
+      const first = (await store.library.addWork(it1.programme, { title: 'Twice', composer: '' }, edition('a.xml'), [{ content: smallPart(), section: it1.section }]))!;
+      const id = first.parts[0]!.id;
+      const second = await store.library.addEdition(first.id, edition('b.xml'), [{ id, content: smallPart('P1', 'Violin I', 6) }], [{ content: smallPart('P2', 'Violin II'), section: null }]);
+      expect(second.fileName).toBe('b.xml');
+      expect(second.parts.map(({ name, measures }) => [name, measures])).toEqual([['Violin I', 6], ['Violin II', 4]]);
+      expect(second.parts[0]).toMatchObject({ id, section: { id: it1.section } });
+      expect((await store.library.part(id))!.revision).toBe(2);
+      expect((await store.library.partsOf(first.id)).map((part) => part.content.name)).toEqual(['Violin I', 'Violin II']);
+    });
+
+    it('programmes show their days and works', async () => {
+      const shown = (await store.library.programmes()).find((programme) => programme.id === it1.programme)!;
+      expect(shown).toMatchObject({ title: 'Spring', firstRehearsal: '2027-03-01', concert: null });
+      expect(shown.works[0]).toMatchObject({ title: 'Spring', composer: 'T. Holmwood', fileName: 'spring.musicxml', parts: [{ instrument: 'violin', measures: 4, stage: 'pulled', locked: false, open: 0, head: 0 }] });
+    });
+
+    it('a part goes to a section and off it again', async () => {
+      const work = (await store.library.addWork(it1.programme, { title: 'Moves', composer: '' }, { bytes: new Uint8Array(1), fileName: 'm', by: it1.librarian.id, at: NOW }, [{ content: smallPart(), section: null }]))!;
+      const id = work.parts[0]!.id;
+      expect(await store.library.assign(id, it1.section)).toBe(true);
+      expect(await store.sections.parts(it1.section)).toContain(id);
+      expect(await store.library.sectionOf(id)).toBe(it1.section);
+      expect(await store.library.assign(id, 'nowhere')).toBe(false);
+      expect(await store.library.assign(id, null)).toBe(true);
+      expect(await store.library.sectionOf(id)).toBeNull();
+    });
+
+    it('what is not there is null, whatever is asked', async () => {
+      for (const id of ['nowhere', '', "'; drop table part; --", randomUUID()]) {
+        expect(await store.library.part(id)).toBeNull();
+        expect(await store.library.work(id)).toBeNull();
+        expect(await store.library.source(id)).toBeNull();
+        expect(await store.log.entries(id, 0, 10)).toBeNull();
+        expect(await store.people.byId(id)).toBeNull();
+      }
+    });
+  });
+
+  describe('the log', () => {
+    const entry = (seq: number, by: LaidOut['principal'], operation: string = randomUUID()) => ({ seq, operation, name: 'lock', input: { text: 'a \u0000 b \ud800' }, events: [{ type: 'locked' as const }], by: by.id, byName: by.name, at: NOW.toISOString() });
+    const ruling = (more: Partial<Ruling>): Ruling => ({ entries: [], refused: [], shelf: { stage: 'roundSection', locked: true, open: 2 }, snapshot: null, ...more });
+    const newPart = async () => (await layOut(store)).part;
+
+    it('rows come back as they were written, in order, from any place', async () => {
+      const part = await newPart();
+      const rows = [entry(1, it1.principal), entry(2, it1.player), entry(3, it1.principal)];
+      await store.log.commit(part, { head: 0, revision: 1 }, [], [], () => ruling({ entries: rows }));
+      expect(await store.log.entries(part, 0, 10)).toEqual({ head: 3, entries: rows });
+      expect(await store.log.entries(part, 1, 1)).toEqual({ head: 3, entries: [rows[1]] });
+      expect(await store.log.entries(part, 3, 10)).toEqual({ head: 3, entries: [] });
+      expect(await store.log.heads([part, 'nowhere'])).toEqual(new Map([[part, 3]]));
+    });
+
+    it('who decides from an older place is told that the part has moved, and nothing is decided', async () => {
+      const part = await newPart();
+      await store.log.commit(part, { head: 0, revision: 1 }, [], [], () => ruling({ entries: [entry(1, it1.principal)] }));
+      let asked = false;
+      const decide = () => ((asked = true), ruling({}));
+      expect(await store.log.commit(part, { head: 0, revision: 1 }, [], [], decide)).toBe(MOVED);
+      expect(await store.log.commit(part, { head: 1, revision: 2 }, [], [], decide)).toBe(MOVED);
+      expect(await store.log.commit('nowhere', { head: 0, revision: 1 }, [], [], decide)).toBeNull();
+      expect(asked).toBe(false);
+    });
+
+    it('of two who write after the same row one is let through', async () => {
+      const part = await newPart();
+      const write = () => store.log.commit(part, { head: 0, revision: 1 }, [], [], () => ruling({ entries: [entry(1, it1.principal)] }));
+      const answers = await Promise.all([write(), write(), write(), write()]);
+      expect(answers.filter((answer) => answer === MOVED)).toHaveLength(3);
+      expect((await store.log.entries(part, 0, 10))?.head).toBe(1);
+    });
+
+    it('a decision that breaks leaves nothing written', async () => {
+      const part = await newPart();
+      const broken = store.log.commit(part, { head: 0, revision: 1 }, [], [], () => {
+        throw new Error('broken');
+      });
+      await expect(broken).rejects.toThrow('broken');
+      expect(await store.log.entries(part, 0, 10)).toEqual({ head: 0, entries: [] });
+    });
+
+    it('the shelf shows what the last ruling came to', async () => {
+      const { part, work } = await layOut(store);
+      await store.log.commit(part, { head: 0, revision: 1 }, [], [], () => ruling({ entries: [entry(1, it1.principal)] }));
+      expect((await store.library.work(work))!.parts[0]).toMatchObject({ stage: 'roundSection', locked: true, open: 2, head: 1 });
+    });
+
+    it('the ground says who the askers are at this moment', async () => {
+      const { part, section, principal, player, librarian, guest } = await layOut(store);
+      const token = hash();
+      const session = await store.people.openSession(player.id, token, new Date(Date.now() + 60_000));
+      const askers = [...[principal, librarian, guest].map((person) => ({ person: person.id, session: null })), { person: player.id, session }, { person: 'nobody', session: null }, { person: player.id, session: 'none' }, { person: guest.id, session }];
+      const look = async () => {
+        let ground: Ground | undefined;
+        await store.log.commit(part, { head: 0, revision: 1 }, askers, [], (seen) => ((ground = seen), ruling({})));
+        return { seats: ground!.seats, roles: askers.map((asker) => ground!.actors.get(askerKey(asker))?.roles) };
+      };
+      expect(await look()).toEqual({ seats: ['1o', '1i', '2o', '2i'], roles: [['principal'], ['librarian'], [], ['player'], undefined, undefined, undefined] });
+      await store.sections.seat(section, { seats: [{ seat: '1o', person: player.id }], principal: player.id });
+      expect(await look()).toEqual({ seats: ['1o'], roles: [[], ['librarian'], [], ['principal'], undefined, undefined, undefined] });
+      await store.people.revoke(session, new Date());
+      expect((await look()).roles[3]).toBeUndefined();
+    });
+
+    it('what was answered before is known again, written or refused, from whichever part', async () => {
+      const [part, other] = [await newPart(), await newPart()];
+      const row = entry(1, it1.principal);
+      const refusal = { operation: randomUUID(), part, name: 'adopt', by: it1.player.id, at: NOW.toISOString(), refusal: { code: 'NOT_YOUR_ROLE' as const, facts: { roles: 'principal' } } };
+      await store.log.commit(part, { head: 0, revision: 1 }, [], [], () => ruling({ entries: [row], refused: [refusal] }));
+      let known: Ground['known'] = new Map();
+      await store.log.commit(other, { head: 0, revision: 1 }, [], [row.operation, refusal.operation, randomUUID()], (ground) => ((known = ground.known), ruling({})));
+      expect(known).toEqual(new Map<string, unknown>([[row.operation, { part, entry: row }], [refusal.operation, refusal]]));
+    });
+
+    it('the latest snapshot of the asked protocol is found', async () => {
+      const part = await newPart();
+      const state = (seq: number) => ({ ...emptyState(), seq });
+      expect(await store.log.snapshot(part, PROTOCOL)).toBeNull();
+      await store.log.commit(part, { head: 0, revision: 1 }, [], [], () => ruling({ entries: [entry(1, it1.principal)], snapshot: state(1) }));
+      await store.log.commit(part, { head: 1, revision: 1 }, [], [], () => ruling({ entries: [entry(2, it1.principal)], snapshot: state(2) }));
+      expect(await store.log.snapshot(part, PROTOCOL)).toEqual(state(2));
+      expect(await store.log.snapshot(part, PROTOCOL + 1)).toBeNull();
+    });
+  });
+});

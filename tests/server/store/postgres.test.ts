@@ -1,0 +1,81 @@
+import { randomUUID } from 'node:crypto';
+import pg from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openPostgres } from '../../../server/store/postgres.ts';
+import { isUnavailable } from '../../../server/store/unavailable.ts';
+import type { Store } from '../../../server/store/store.ts';
+import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
+import { layOut } from '../../support/laidOut.ts';
+
+describe('what the server may do in the database', () => {
+  let database: TestDatabase;
+  let store: Store;
+  let client: pg.Client;
+  beforeAll(async () => {
+    database = await createTestDatabase();
+    store = openPostgres(database.app);
+    client = new pg.Client(database.app);
+    client.on('error', () => {});
+    await client.connect();
+  });
+  afterAll(async () => {
+    await client.end();
+    await store.close();
+    await database.drop();
+  });
+
+  it.each(['update operation set name = name', 'delete from operation', 'truncate operation', 'delete from refused_operation', 'update edition set file_name = file_name', 'drop table part', 'update _prisma_migrations set logs = null'])('is refused: %s', async (sql) => {
+    await expect(client.query(sql)).rejects.toThrow(/permission denied|must be owner/);
+  });
+
+  it('it enters as neither a superuser nor one who passes row rules', async () => {
+    const { rows } = await client.query('select rolsuper, rolbypassrls, rolcreatedb, rolcreaterole from pg_roles where rolname = current_user');
+    expect(rows).toEqual([{ rolsuper: false, rolbypassrls: false, rolcreatedb: false, rolcreaterole: false }]);
+  });
+
+  it('a seating that changes waits for the batch under way, and the next batch sees it', async () => {
+    const { part, section, player } = await layOut(store);
+    await client.query('begin');
+    await client.query('select head from part where id = $1 for update', [part]);
+    await client.query('select seats from section where id = $1 for share', [section]);
+    const order: string[] = [];
+    const seating = store.sections.seat(section, { seats: [], principal: null }).then(() => order.push('seated'));
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    order.push('batch ends');
+    await client.query('commit');
+    await seating;
+    expect(order).toEqual(['batch ends', 'seated']);
+    let roles: unknown;
+    await store.log.commit(part, { head: 0, revision: 1 }, [{ person: player.id, session: null }], [], (ground) => {
+      roles = [...ground.actors.values()].map((actor) => actor.roles);
+      return { entries: [], refused: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshot: null };
+    });
+    expect(roles).toEqual([[]]);
+  });
+
+  it('a connection that is cut is told apart from a fault, and the store works again afterwards', async () => {
+    const { part } = await layOut(store);
+    await store.log.entries(part, 0, 1);
+    const asking = store.log.commit(part, { head: 0, revision: 1 }, [{ person: 'nobody', session: null }], [], () => {
+      throw new Error('is not reached');
+    }).catch((reason: unknown) => reason);
+    await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and pid <> pg_backend_pid()');
+    const reason = await asking;
+    expect(isUnavailable(reason) || (reason as Error).message === 'is not reached').toBe(true);
+    // A connection that lay idle may have been cut unnoticed: asked again, the store opens another.
+    const again = () => store.log.entries(part, 0, 1);
+    expect((await again().catch((one: unknown) => (expect(isUnavailable(one)).toBe(true), again())))?.head).toBe(0);
+    expect(await store.people.byId(randomUUID())).toBeNull();
+  });
+
+  it('a statement that PostgreSQL breaks off counts as the database being away, a broken rule does not', async () => {
+    const other = new pg.Client(database.app);
+    other.on('error', () => {});
+    await other.connect();
+    const sleeping = other.query('select pg_sleep(20)').catch((reason: unknown) => reason);
+    await client.query("select pg_terminate_backend(pid) from pg_stat_activity where query like 'select pg_sleep%' and pid <> pg_backend_pid()");
+    expect(isUnavailable(await sleeping)).toBe(true);
+    expect(isUnavailable(await client.query('insert into person (id) values (1)').catch((reason: unknown) => reason))).toBe(false);
+    expect(isUnavailable(new pg.DatabaseError('null value in column', 1, 'error'))).toBe(false);
+  });
+});

@@ -1,0 +1,83 @@
+import type { FastifyInstance } from 'fastify';
+import { buildApp } from '../../server/app.ts';
+import type { Deps } from '../../server/http/deps.ts';
+import { hashOf, inDays, makeSignInLink, newToken } from '../../server/http/tokens.ts';
+import { createAuthority } from '../../server/operations/authority.ts';
+import { createNotices } from '../../server/operations/notices.ts';
+import type { Store } from '../../server/store/store.ts';
+import { fakeDocuments } from './fakeDocuments.ts';
+
+export interface Reply {
+  status: number;
+  headers: Record<string, unknown>;
+  text: string;
+  // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a test reads into whatever came
+  json: any;
+}
+
+/** Somebody at a browser: keeps their cookie, sends the origin a page of ours would. */
+export interface Visitor {
+  get(path: string, headers?: Record<string, string>): Promise<Reply>;
+  post(path: string, body?: unknown, headers?: Record<string, string>): Promise<Reply>;
+  put(path: string, body: unknown): Promise<Reply>;
+  upload(path: string, content: string | Uint8Array, fileName?: string): Promise<Reply>;
+  cookie(): string;
+}
+
+export interface House {
+  app: FastifyInstance;
+  deps: Deps;
+  lines: string[];
+  visitor(): Visitor;
+  /** Signed in by a session of their own. */
+  signIn(person: { id: string }): Promise<Visitor>;
+  close(): Promise<void>;
+}
+
+export async function openHouse(store: Store, more: Partial<Deps> = {}): Promise<House> {
+  const lines: string[] = [];
+  const log = (line: string, context?: unknown) => lines.push(`${line} ${context instanceof Error ? context.message : ''}`);
+  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, now: () => new Date(), origin: null, requestsPerMinute: 100_000, log, ...more };
+  const app = await buildApp(deps);
+  await app.ready();
+  const visitor = (cookie = ''): Visitor => visit(app, cookie);
+  return {
+    app,
+    deps,
+    lines,
+    visitor,
+    async signIn(person) {
+      const token = newToken();
+      await store.people.openSession(person.id, hashOf(token), inDays(new Date(), 1));
+      return visitor(`bowline=${token}`);
+    },
+    close: () => app.close(),
+  };
+}
+
+export const linkFor = (house: House, person: { id: string }): Promise<string> => makeSignInLink(house.deps.store, 'http://localhost', person.id, new Date());
+export const tokenOf = (link: string): string => new URL(link).searchParams.get('token')!;
+
+function visit(app: FastifyInstance, start: string): Visitor {
+  let cookie = start;
+  async function send(method: 'GET' | 'POST' | 'PUT', url: string, payload: Buffer | string | undefined, headers: Record<string, string>): Promise<Reply> {
+    const origin = method === 'GET' ? {} : { origin: 'http://localhost' };
+    const reply = await app.inject({ method, url, ...(payload === undefined ? {} : { payload }), headers: { host: 'localhost', cookie, ...origin, ...headers } });
+    const set = reply.headers['set-cookie'];
+    if (set !== undefined) cookie = String(set).split(';')[0]!;
+    const json: unknown = String(reply.headers['content-type']).startsWith('application/json') ? reply.json() : undefined;
+    return { status: reply.statusCode, headers: reply.headers, text: reply.body, json };
+  }
+  return {
+    get: (path, headers = {}) => send('GET', path, undefined, headers),
+    post: (path, body, headers = {}) => send('POST', path, body === undefined ? undefined : JSON.stringify(body), { ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...headers }),
+    put: (path, body) => send('PUT', path, JSON.stringify(body), { 'content-type': 'application/json' }),
+    async upload(path, content, fileName = 'harbour.musicxml') {
+      const form = new FormData();
+      form.set('file', new Blob([content as BlobPart]), fileName);
+      const made = new Response(form);
+      return send('POST', path, Buffer.from(await made.arrayBuffer()), { 'content-type': made.headers.get('content-type')! });
+    },
+    cookie: () => cookie,
+  };
+}
