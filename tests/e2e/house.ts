@@ -1,0 +1,63 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { createServer, type AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+export interface House {
+  origin: string;
+  /** role -> one-time address. */
+  links: Map<string, string>;
+  /** Everything the server printed so far. */
+  printed(): string;
+  stop(): Promise<void>;
+}
+
+async function freePort(): Promise<number> {
+  const server = createServer();
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const { port } = server.address() as AddressInfo;
+  await new Promise((resolve) => server.close(resolve));
+  return port;
+}
+
+/** The real server as a child process, with a database folder of its own and a free port; with or without the demo in it. */
+export async function openHouse(demo: boolean): Promise<House> {
+  const wanted = demo ? ['principal', 'player', 'librarian'] : ['librarian'];
+  if (!existsSync(join(ROOT, 'dist/client/index.html'))) throw new Error('The client is not built. Run npm run build first.');
+  const folder = mkdtempSync(join(tmpdir(), 'bowline-e2e-'));
+  const port = await freePort();
+  const { DATABASE_URL: _own, ...environment } = process.env;
+  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts', ...(demo ? ['--demo'] : [])], {
+    cwd: ROOT, env: { ...environment, PORT: String(port), HOST: '127.0.0.1', BOWLINE_DATA: join(folder, 'data') }, stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const lines: string[] = [];
+  const links = new Map<string, string>();
+  const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
+  const ready = new Promise<void>((resolve, reject) => {
+    const read = (line: string): void => {
+      lines.push(line);
+      const link = /^Sign in as (principal|player|librarian) .*: (http\S+)$/.exec(line);
+      if (link) links.set(link[1]!, link[2]!);
+      if (wanted.every((role) => links.has(role))) resolve();
+    };
+    createInterface({ input: child.stdout }).on('line', read);
+    createInterface({ input: child.stderr }).on('line', (line) => lines.push(line));
+    void ended.then((code) => reject(new Error(`The server ended with ${code} before it printed its links:\n${lines.join('\n')}`)));
+  });
+  await ready;
+  return {
+    origin: new URL(links.get('librarian')!).origin,
+    links,
+    printed: () => lines.join('\n'),
+    async stop() {
+      child.kill('SIGTERM');
+      const code = await ended;
+      rmSync(folder, { recursive: true, force: true });
+      if (code !== 0) throw new Error(`The server ended with ${code}:\n${lines.join('\n')}`);
+    },
+  };
+}
