@@ -38,8 +38,8 @@ export const CELLO = `
 35 A2h( D3h)
 36 B2w
 37 E3h( C3h)
-38 D3w~
-39 {>} D3w~
+38 D3w
+39 {>} D3w
 40 {!} D3w
 41 {p} G2h.( A2q)
 42 B2h( C3h)

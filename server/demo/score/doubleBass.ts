@@ -15,7 +15,7 @@ export const DOUBLE_BASS = `
 12 {!} D3h( F#2h)
 13 G3h( F3h)
 14 {>} E3h( Eb3h)
-15 {p} D3w~
+15 {p} D3w
 16 D3w
 17 {mp} E3h( D3h)
 18 C3h( C#3h)
@@ -33,13 +33,13 @@ export const DOUBLE_BASS = `
 30 B2q rq D3q rq
 31 A2q rq E2q rq
 32 D3q rq A2q rq
-33 {f} {arco} G2h( C3h)
-34 B2h( E2h)
-35 A2h( D3h)
+33 {f} {arco} G2h C3h
+34 B2h E2h
+35 A2h D3h
 36 B2w
-37 E2h( C3h)
-38 D3w~
-39 {>} D3w~
+37 E2h C3h
+38 D3w
+39 {>} D3w
 40 {!} D3w
 41 {p} G2h.( A2q)
 42 B2h( C3h)

@@ -13,7 +13,7 @@ export const VIOLIN_TWO = `
 10 G4h( D4h)
 11 {<} E4h( A4h)
 12 {!} F#4w
-13 G4w~
+13 G4w
 14 {>} G4w~
 15 {p} G4w
 16 D4h( C4h)
