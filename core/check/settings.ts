@@ -17,7 +17,7 @@ export const CheckSettings = z.object({
     .prefault({})
     .describe('How long one bow lasts; violas, cellos and basses take their share of it.'),
   bowsBeforeSpeaking: z.number().min(1).max(20).default(1).describe('Bows a slur or held note may need before it is pointed out.'),
-  bowsOutOfReach: z.number().min(1).max(20).default(3).describe('Bows from which a slur cannot be played as written at its dynamic.'),
+  bowsOutOfReach: z.number().min(1).max(20).default(4).describe('Bows from which a slur cannot be played as written at its dynamic.'),
   retakeRest: seconds(0.15, 'Silence that leaves time to bring the bow back without a sign.'),
   strokesCounted: count(6, 'Unmarked bows between two signs across which down and up are still counted.'),
   partnersApart: seconds(0.5, 'Desk partners change bow at least this far apart in a staggered passage.'),

@@ -8,7 +8,7 @@ import { type Seats, seatsFor } from '../../../core/music/seat.ts';
 import { partOf } from '../../support/partBuilder.ts';
 
 /** A mark as `[note, value]` for all, or `[note, value, seats]`. */
-export type ShortMark = [note: string, value: MarkValue, seats?: Seats];
+export type ShortMark = [note: string, value: MarkValue, seats?: Seats | undefined];
 
 export interface Example {
   /** A claim: what holds, or what is broken. */

@@ -16,13 +16,18 @@ const headOf = (stroke: Stroke) => stroke.pieces[0]!.event.head;
 /** Signs that cannot both hold when every bow between them goes the other way than the one before. */
 function clashesIn(strokes: readonly Stroke[], retakeRest: number, counted: number): Clash[] {
   const clashes: Clash[] = [];
+  let inRow = false;
   let sign: { stroke: Stroke; direction: Direction; index: number } | null = null;
   strokes.forEach((stroke, index) => {
-    if (stroke.tremolo || stroke.retake || stroke.restBefore >= retakeRest || strokes[index - 1]?.hooked) sign = null;
+    if (stroke.tremolo || stroke.retake || stroke.restBefore >= retakeRest || strokes[index - 1]?.hooked) [sign, inRow] = [null, false];
     if (stroke.tremolo || stroke.direction === null) return;
     if (sign) {
       const between = index - sign.index - 1;
-      if (between <= counted && (sign.direction === stroke.direction) === (between % 2 === 0)) clashes.push({ before: sign.stroke, stroke, between });
+      const repeats = (sign.direction === stroke.direction) === (between % 2 === 0);
+      const printed = repeats && between === 0 && sign.stroke.printed && stroke.printed;
+      // A row of printed signs is one question, asked where the row begins.
+      if (repeats && between <= counted && !(printed && inRow)) clashes.push({ before: sign.stroke, stroke, between });
+      inRow = printed;
     }
     sign = { stroke, direction: stroke.direction, index };
   });
@@ -37,7 +42,7 @@ export default defineRule({
   source: ['common-practice', 'green'],
   messages: {
     twice: 'In {where} two {bow}-bows follow each other ({who}). Mark a retake or a hook there, or turn one of them round.',
-    printedTwice: 'In {where} two {bow}-bows are printed one after the other. If a retake or a hook is meant, mark it, so that nobody has to ask.',
+    printedTwice: 'In {where} {bow}-bows are printed one after the other. If a retake or a hook is meant, mark it, so that nobody has to ask.',
     miscounted: 'In {where} the bow arrives {other} after {between}, but {bow}-bow is marked ({who}). Mark a retake, a hook or a slur on the way, or turn the sign round.',
   },
   check(part, report) {

@@ -10,7 +10,7 @@ import { stringNumeral } from '../../words.ts';
 
 const STRINGS: readonly StringNumber[] = [1, 2, 3, 4];
 
-/** A string on which the pitch is a natural harmonic, the highest first; a 0 may then mean "no finger pressed". */
+/** A string on which the pitch sounds as a natural harmonic, the highest first; a 0 may then mean "no finger pressed". */
 const harmonicStringFor = (instrument: Instrument, midi: number, string: StringNumber | undefined): StringNumber | undefined =>
   (string ? [string] : STRINGS).find((candidate) => harmonicSounding(semitonesAbove(instrument, candidate, midi)));
 
@@ -22,8 +22,8 @@ export default defineRule({
   source: ['musicxml-4', 'common-practice'],
   messages: {
     stoppedPitch: 'In {where} {pitch} is fingered 0 on string {string}, but that string sounds {open} when open. Give the note another finger or another string.',
-    noOpenString: 'In {where} {pitch} is fingered 0, but no open string has this pitch. Give the note another finger.',
-    perhapsHarmonic: 'In {where} {pitch} is fingered 0 and is no open string; as a natural harmonic it would sound on string {string}. If that is meant, mark it as a harmonic.',
+    noOpenString: 'In {where} {pitch} is fingered 0, but no open string has this pitch. Give the note another finger, or mark it as a harmonic if one is touched there.',
+    perhapsHarmonic: 'In {where} {pitch} is fingered 0 and is no open string; as a natural harmonic it belongs to string {string}. If that is meant, mark it as a harmonic.',
   },
   check(part, report) {
     const { instrument, settings } = part;

@@ -25,6 +25,7 @@ ruleTable(rule, {
     { title: 'two slurs that both begin up', music: '{q=60} D5:1( E5:1) F5:1( G5:1)', marks: [['m1n0', up], ['m1n2', up]], finds: [{ message: 'twice' }] },
     { title: 'a sign inside a slur that turns nothing', music: '{q=60} D5:1( E5:1)', marks: [['m1n0', up], ['m1n1', up]], finds: [{ message: 'twice' }] },
     { title: 'two printed down-bows, which often mean a retake', music: '{q=60} D5:1<down> E5:1<down>', finds: [{ message: 'printedTwice', severity: 'worthALook' }] },
+    { title: 'a row of printed down-bows, asked about once', music: '{q=60} D5:1<down> E5:1<down> F5:1<down> G5:1<down> | D5:1<up> E5:1<up>', finds: [{ message: 'printedTwice', notes: ['m1n1', 'm1n0'] }, { message: 'printedTwice', notes: ['m2n1', 'm2n0'], text: 'up-bows' }] },
     { title: 'a count across unmarked bows that does not come out', music: '{q=60} D5:1 E5:1 F5:1', marks: [['m1n0', down], ['m1n2', up]], finds: [{ message: 'miscounted', severity: 'worthALook', text: 'the bow arrives down after 1 unmarked bow' }] },
     { title: 'two in a row for one seat', music: '{q=60} D5:1<down> E5:1', marks: [['m1n1', up], ['m1n1', down, ['1i']]], finds: [{ message: 'twice', seats: ['1i'] }] },
     { title: 'a rest too short to bring the bow back', music: '{q=120} D5:1 r:1/4 E5:1', marks: [['m1n0', down], ['m1n1', down]], finds: [{ message: 'twice' }] },

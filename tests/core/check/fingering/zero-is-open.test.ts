@@ -27,7 +27,7 @@ ruleTable(rule, {
       marks: [['m1n0', { kind: 'finger', finger: 0 }], ['m1n0', { kind: 'string', string: 4 }]],
       finds: [{ message: 'stoppedPitch', text: 'string IV, but that string sounds G' }],
     },
-    { title: 'a printed 0 on the octave of an open string, which may be a harmonic', music: 'A5:1<0>', finds: [{ message: 'perhapsHarmonic', severity: 'worthALook', text: 'on string II' }] },
+    { title: 'a printed 0 on the octave of an open string, which may be a harmonic', music: 'A5:1<0>', finds: [{ message: 'perhapsHarmonic', severity: 'worthALook', text: 'to string II.' }] },
     { title: 'a 0 for one seat only', music: 'C5:1', marks: [['m1n0', { kind: 'finger', finger: 0 }, ['2i']]], finds: [{ message: 'noOpenString', seats: ['2i'] }] },
     { title: 'a 0 on a chord member', music: '[D4 B4]:1', marks: [['m1n1', { kind: 'finger', finger: 0 }]], finds: [{ message: 'noOpenString', notes: ['m1n1'] }] },
   ],
