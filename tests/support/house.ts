@@ -4,6 +4,7 @@ import type { Deps } from '../../server/http/deps.ts';
 import { hashOf, inDays, makeSignInLink, newToken } from '../../server/http/tokens.ts';
 import { createAuthority } from '../../server/operations/authority.ts';
 import { createNotices } from '../../server/operations/notices.ts';
+import type { SocketOptions } from '../../server/socket/attach.ts';
 import type { Store } from '../../server/store/store.ts';
 import { fakeDocuments } from './fakeDocuments.ts';
 
@@ -34,11 +35,11 @@ export interface House {
   close(): Promise<void>;
 }
 
-export async function openHouse(store: Store, more: Partial<Deps> = {}): Promise<House> {
+export async function openHouse(store: Store, more: Partial<Deps> = {}, socket: SocketOptions = {}): Promise<House> {
   const lines: string[] = [];
   const log = (line: string, context?: unknown) => lines.push(`${line} ${context instanceof Error ? context.message : ''}`);
   const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, now: () => new Date(), origin: null, requestsPerMinute: 100_000, log, ...more };
-  const app = await buildApp(deps);
+  const app = await buildApp(deps, socket);
   await app.ready();
   const visitor = (cookie = ''): Visitor => visit(app, cookie);
   return {
