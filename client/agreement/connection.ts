@@ -50,7 +50,7 @@ export function connect({ openWire, clock, timing = TIMING, protocol = PROTOCOL 
     const answer = await wire.ask('hello', { protocol }, timing.answer).catch(() => null);
     if (mine !== meeting) return;
     if (answer?.ok) become('live');
-    else if (answer?.refusal.code === 'OLD_PROGRAM') outdated();
+    else if (answer && 'refusal' in answer && answer.refusal.code === 'OLD_PROGRAM') outdated();
     else cancel = clock.after(pauseBefore(attempt, timing), () => void greet(mine, attempt + 1));
   };
 

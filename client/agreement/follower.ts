@@ -60,7 +60,7 @@ export function follow(options: Options): Follower {
     const answer = await connection.ask('follow', { part, after: before }).catch(() => null);
     if (mine !== round) return;
     asking = false;
-    if (answer && !answer.ok) return options.onRefused(answer.refusal);
+    if (answer && 'refusal' in answer) return options.onRefused(answer.refusal);
     if (answer?.ok) {
       if (answer.head < before) return options.onAnotherLog();
       head = Math.max(head, answer.head);

@@ -68,6 +68,8 @@ export function openPart(options: PartSessionOptions): PartSession {
     onRows,
     onCaughtUp() {
       trouble = null;
+      // The server hears where I look only once I follow the part.
+      looking.repeat();
       changed();
     },
     onRefused(refusal) {
@@ -115,7 +117,6 @@ export function openPart(options: PartSessionOptions): PartSession {
 
   const goLive = () => {
     follower.catchUp();
-    looking.repeat();
     line.send();
   };
   const leave = connection.join(part, {

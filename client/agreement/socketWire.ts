@@ -17,6 +17,7 @@ export function socketWire({ address, headers }: { address?: string; headers?: R
     const down = () => {
       listener.down();
       // When the server itself hangs up, the library does not come back by itself.
+      clearTimeout(knock);
       if (!socket.active) knock = setTimeout(() => socket.connect(), KNOCK_AGAIN);
     };
     socket.on('connect', () => listener.up());

@@ -17,9 +17,10 @@ export const Looking = z.strictObject({ part: z.string(), measure: z.int().posit
 
 export const CLIENT_MESSAGES = { hello: Hello, follow: Follow, unfollow: Unfollow, submit: Submit, looking: Looking } as const;
 
-export type HelloAnswer = { ok: true } | { ok: false; refusal: Refusal };
+/** `retry`: the store is away; the same message again later. */
+export type HelloAnswer = { ok: true } | { ok: false; refusal: Refusal } | { ok: false; retry: true; text: string };
 /** The log after `after`, and the head. A long log comes in several answers: ask again while `entries` ends before `head`. */
-export type FollowAnswer = { ok: true; head: number; entries: LogEntry[] } | { ok: false; refusal: Refusal };
+export type FollowAnswer = { ok: true; head: number; entries: LogEntry[] } | { ok: false; refusal: Refusal } | { ok: false; retry: true; text: string };
 export type SubmitAnswer = { ok: true; entry: LogEntry } | { ok: false; refusal: Refusal } | { ok: false; retry: true; text: string };
 
 /** server -> client */
