@@ -1,0 +1,22 @@
+import { checkPart } from '../../core/check/checkPart.ts';
+import { RULES } from '../../core/check/registry.ts';
+import type { Part } from '../../core/music/part.ts';
+import type { FromChecker, ToChecker } from './messages.ts';
+
+const port = globalThis as unknown as { postMessage(message: FromChecker): void; onmessage: ((event: MessageEvent<ToChecker>) => void) | null };
+
+let part: Part | null = null;
+
+port.postMessage({ kind: 'whys', whys: Object.fromEntries(RULES.map(({ id, why }) => [id, why])) });
+port.onmessage = ({ data }) => {
+  if (data.kind === 'part') {
+    part = data.part;
+    return;
+  }
+  if (!part) return;
+  try {
+    port.postMessage({ kind: 'found', job: data.job, findings: checkPart({ ...data.input, part }) });
+  } catch (fault) {
+    port.postMessage({ kind: 'failed', job: data.job, why: String(fault) });
+  }
+};

@@ -1,0 +1,10 @@
+import { isOutside, type Seats } from '../../core/music/seat.ts';
+import type { Lens } from './Spectacles.tsx';
+
+/** Which lens is dark for a finding about these seats. */
+export function lensOf(seats: Seats): Lens {
+  if (seats === 'all') return 'both';
+  const outside = seats.some(isOutside);
+  const inside = seats.some((seat) => !isOutside(seat));
+  return outside && inside ? 'both' : outside ? 'outside' : 'inside';
+}

@@ -1,0 +1,75 @@
+import type { EngravedSystem } from './geometry.ts';
+import type { FromEngraver, SystemRange, ToEngraver } from './messages.ts';
+
+/** What is engraved so far; a system without a drawing is five empty lines for now. */
+export interface EngravingSnapshot {
+  systems: readonly (SystemRange & { drawing: EngravedSystem | null })[];
+  glyphs: Readonly<Record<string, string>>;
+  drawn: number;
+  failed: string | null;
+}
+
+export interface EngravingStore {
+  getSnapshot(): EngravingSnapshot;
+  subscribe(changed: () => void): () => void;
+  /** Lay the part out anew, `width` staff spaces wide. `spacing`: how far notes stand apart. */
+  lay(text: string, width: number, measures: number, spacing: number): void;
+  /** The system now looked at: drawn first, then those after it. */
+  near(system: number): void;
+  close(): void;
+}
+
+const EMPTY: EngravingSnapshot = { systems: [], glyphs: {}, drawn: 0, failed: null };
+
+/** One worker that draws a part system by system. `worker` and `onFont` are given so that tests need no browser. */
+export function engraving(worker: Worker, onFont: (base64: string) => void): EngravingStore {
+  const listeners = new Set<() => void>();
+  let snapshot = EMPTY;
+  let job = 0;
+  let wanted = 0;
+  let fontSeen = false;
+
+  const show = (next: EngravingSnapshot) => {
+    snapshot = next;
+    for (const listener of listeners) listener();
+  };
+  const post = (message: ToEngraver) => worker.postMessage(message);
+  const drawNext = () => {
+    const open = snapshot.systems.map((system, index) => ({ system, index })).filter(({ system }) => !system.drawing);
+    const next = open.find(({ index }) => index >= wanted) ?? open[0];
+    if (next) post({ kind: 'draw', job, system: next.index });
+  };
+
+  worker.onmessage = ({ data }: MessageEvent<FromEngraver>) => {
+    if (data.job !== job) return;
+    if (data.kind === 'failed') return show({ ...snapshot, failed: data.why });
+    if (data.kind === 'laid') show({ ...EMPTY, glyphs: snapshot.glyphs, systems: data.systems.map((range) => ({ ...range, drawing: null })) });
+    else {
+      const systems = snapshot.systems.map((system, index) => (index === data.system ? { ...system, drawing: data.drawing } : system));
+      const fresh = Object.keys(data.drawing.glyphs).some((id) => !(id in snapshot.glyphs));
+      if (data.font && !fontSeen) {
+        fontSeen = true;
+        onFont(data.font);
+      }
+      show({ ...snapshot, systems, glyphs: fresh ? { ...snapshot.glyphs, ...data.drawing.glyphs } : snapshot.glyphs, drawn: snapshot.drawn + 1 });
+    }
+    drawNext();
+  };
+  worker.onerror = (event) => show({ ...snapshot, failed: event.message });
+
+  return {
+    getSnapshot: () => snapshot,
+    subscribe(changed) {
+      listeners.add(changed);
+      return () => listeners.delete(changed);
+    },
+    lay(text, width, measures, spacing) {
+      job += 1;
+      post({ kind: 'lay', job, text, width, measures, spacing });
+    },
+    near(system) {
+      wanted = system;
+    },
+    close: () => worker.terminate(),
+  };
+}

@@ -1,0 +1,27 @@
+import { useEffect, useState, useSyncExternalStore } from 'react';
+import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
+
+const NOTHING: EngravingSnapshot = { systems: [], glyphs: {}, drawn: 0, failed: null };
+
+function addMusicFont(base64: string): void {
+  const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+  document.fonts.add(new FontFace('Leipzig', bytes));
+}
+
+/** The engraving of one part, laid out anew whenever its text or the width changes. */
+export function useEngraving(text: string | null, width: number, measures: number, spacing: number): { store: EngravingStore | null; engraved: EngravingSnapshot } {
+  const [store, setStore] = useState<EngravingStore | null>(null);
+  useEffect(() => {
+    const opened = engraving(new Worker(new URL('./engrave.worker.ts', import.meta.url), { type: 'module' }), addMusicFont);
+    setStore(opened);
+    return () => {
+      setStore(null);
+      opened.close();
+    };
+  }, []);
+  useEffect(() => {
+    if (store && text && width > 0) store.lay(text, width, measures, spacing);
+  }, [store, text, width, measures, spacing]);
+  const engraved = useSyncExternalStore(store?.subscribe ?? (() => () => {}), store?.getSnapshot ?? (() => NOTHING));
+  return { store, engraved };
+}

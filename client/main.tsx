@@ -1,0 +1,22 @@
+import '@fontsource-variable/besley/wght.css';
+import '@fontsource-variable/besley/wght-italic.css';
+import '@fontsource/alegreya-sans/400.css';
+import '@fontsource/alegreya-sans/400-italic.css';
+import '@fontsource/alegreya-sans/500.css';
+import '@fontsource/alegreya-sans/700.css';
+import './ui/styles/tokens.css';
+import './ui/styles/page.css';
+import './ui/styles/ledge.css';
+import './ui/styles/music.css';
+import './ui/styles/stand.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { startLight } from './ui/light.ts';
+
+startLight();
+createRoot(document.getElementById('root')!).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

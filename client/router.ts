@@ -1,0 +1,61 @@
+import { useSyncExternalStore } from 'react';
+
+/** Where one is. Ids are the library's own. */
+export type Place =
+  | { at: 'signIn'; token: string | null }
+  | { at: 'shelf' }
+  | { at: 'folder'; programme: string }
+  | { at: 'stand'; part: string; measure: number | null }
+  | { at: 'section'; part: string };
+
+/** Place an address names; anything unknown is the shelf. */
+export function placeOf(path: string, search: string): Place {
+  const [, first = '', second = ''] = path.split('/').map(decodeURIComponent);
+  const query = new URLSearchParams(search);
+  if (first === 'sign-in') return { at: 'signIn', token: query.get('token') };
+  if (first === 'folder' && second) return { at: 'folder', programme: second };
+  if (first === 'stand' && second) return { at: 'stand', part: second, measure: Number(query.get('m')) || null };
+  if (first === 'section' && second) return { at: 'section', part: second };
+  return { at: 'shelf' };
+}
+
+/** Address of a place. Invariant: `placeOf` reads it back. */
+export function addressOf(place: Place): string {
+  switch (place.at) {
+    case 'signIn':
+      return place.token ? `/sign-in?token=${encodeURIComponent(place.token)}` : '/sign-in';
+    case 'shelf':
+      return '/shelf';
+    case 'folder':
+      return `/folder/${encodeURIComponent(place.programme)}`;
+    case 'stand':
+      return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}` : ''}`;
+    case 'section':
+      return `/section/${encodeURIComponent(place.part)}`;
+  }
+}
+
+const listeners = new Set<() => void>();
+const changed = () => listeners.forEach((listener) => listener());
+
+export function go(place: Place, { replace = false } = {}): void {
+  const address = addressOf(place);
+  if (replace) history.replaceState(null, '', address);
+  else if (address !== location.pathname + location.search) history.pushState(null, '', address);
+  changed();
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  addEventListener('popstate', listener);
+  return () => {
+    listeners.delete(listener);
+    removeEventListener('popstate', listener);
+  };
+}
+
+export function usePlace(): Place {
+  const address = useSyncExternalStore(subscribe, () => location.pathname + location.search);
+  const [path, search] = address.split('?');
+  return placeOf(path!, search ? `?${search}` : '');
+}

@@ -1,0 +1,30 @@
+import type { ReactNode } from 'react';
+import { words } from '../../words/words.ts';
+import type { Held } from './reducer.ts';
+
+function Picture({ held }: { held: Held }): ReactNode {
+  const nib = held === 'ink';
+  return (
+    <svg viewBox="0 0 64 12" aria-hidden="true" className={held}>
+      <path className="shaft" d="M2 2H46V10H2Z" />
+      <path className="wood" d="M46 2L58 6L46 10Z" />
+      <path className="lead" d={`M54 4.6L${nib ? 63 : 60} 6L54 7.4Z`} />
+      {nib ? <path className="slit" d="M46 6H56" /> : null}
+    </svg>
+  );
+}
+
+/** The pencils on the ledge, one in hand. Ink is the principal's. */
+export function Pencils({ held, ink, onHold }: { held: Held; ink: boolean; onHold(held: Held): void }): ReactNode {
+  const all: Held[] = ink ? ['propose', 'alone', 'ink'] : ['propose', 'alone'];
+  return (
+    <div className="pencils" role="radiogroup" aria-label={words.pencils.label}>
+      {all.map((one) => (
+        <button key={one} type="button" role="radio" aria-checked={held === one} tabIndex={held === one ? 0 : -1} onClick={() => onHold(one)} onMouseDown={(event) => event.preventDefault()}>
+          <Picture held={one} />
+          {words.pencils[one]}
+        </button>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,43 @@
+import { useEffect, type MouseEvent, type ReactNode } from 'react';
+import { addressOf, go, type Place } from '../router.ts';
+import { words } from '../words/words.ts';
+import { rememberedPlaces } from './remembered.ts';
+
+const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
+
+/** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4. A place not yet visited leads nowhere. */
+export function Places({ here }: { here: Place }): ReactNode {
+  const known = rememberedPlaces(here);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const place = event.altKey ? ORDER[Number(/^Digit([1-4])$/.exec(event.code)?.[1] ?? 0) - 1] : undefined;
+      const target = place && known[place];
+      if (!target) return;
+      event.preventDefault();
+      go(target);
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  });
+  const follow = (event: MouseEvent, target: Place) => {
+    if (event.metaKey || event.ctrlKey) return;
+    event.preventDefault();
+    go(target);
+  };
+  return (
+    <nav className="places" aria-label={words.places.label}>
+      {ORDER.map((place) => {
+        const target = known[place];
+        return target ? (
+          <a key={place} href={addressOf(target)} aria-current={here.at === place ? 'page' : undefined} onClick={(event) => follow(event, target)}>
+            {words.places[place]}
+          </a>
+        ) : (
+          <a key={place} aria-disabled="true">
+            {words.places[place]}
+          </a>
+        );
+      })}
+    </nav>
+  );
+}

@@ -1,0 +1,21 @@
+import type { ReactNode } from 'react';
+
+/** One key on the ledge: what it shows, the key on the keyboard, and what it does. */
+export function LedgeKey({ label, cap, onPress, pressed, children }: { label: string; cap?: string; onPress: () => void; pressed?: boolean; children: ReactNode }): ReactNode {
+  return (
+    <button type="button" className="ledge-key" aria-label={label} title={cap ? `${label} (${cap})` : label} aria-pressed={pressed} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+      {children}
+      {cap ? <small aria-hidden="true">{cap}</small> : null}
+    </button>
+  );
+}
+
+/** A word that does something, with its key below. */
+export function LedgeWord({ word, cap, onPress, on = false }: { word: string; cap?: string; onPress: () => void; on?: boolean }): ReactNode {
+  return (
+    <button type="button" className={on ? 'ledge-word on' : 'ledge-word'} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+      <b>{word}</b>
+      {cap ? <small aria-hidden="true">{cap}</small> : null}
+    </button>
+  );
+}

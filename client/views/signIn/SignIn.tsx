@@ -1,0 +1,27 @@
+import { useEffect, useRef, useState, type ReactNode } from 'react';
+import { sendJson, troubleText } from '../../library/http.ts';
+import { hangUp } from '../../library/line.ts';
+import { go } from '../../router.ts';
+import { words } from '../../words/words.ts';
+
+/** Takes the one-time link the librarian gave. The page sends it, so that a preview of the link does not use it up. */
+export function SignIn({ token }: { token: string | null }): ReactNode {
+  const [fault, setFault] = useState<string | null>(null);
+  const sent = useRef(false);
+  useEffect(() => {
+    if (!token || sent.current) return;
+    sent.current = true;
+    hangUp();
+    sendJson('POST', '/sign-in', { token }).then(
+      () => go({ at: 'shelf' }, { replace: true }),
+      (reason: unknown) => setFault(troubleText(reason)),
+    );
+  }, [token]);
+  return (
+    <main className="doorstep">
+      <h1>{words.name}</h1>
+      <p role="status">{fault ?? (token ? words.signIn.coming : words.signIn.ask)}</p>
+      {fault ? <p className="quiet">{words.signIn.again}</p> : null}
+    </main>
+  );
+}

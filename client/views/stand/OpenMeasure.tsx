@@ -1,0 +1,62 @@
+import { useMemo, type CSSProperties, type ReactNode } from 'react';
+import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
+import { lensOf } from '../../drawing/lensOf.ts';
+import type { EngravedSystem } from '../../engraving/geometry.ts';
+import { selected } from '../../tools/caret/reducer.ts';
+import { words } from '../../words/words.ts';
+import { slipsHere } from './commands.ts';
+import type { Desk } from './desk.ts';
+import { Past } from './Past.tsx';
+import { measureName } from './sentence.ts';
+import { pencilled } from './shownMarks.ts';
+import { Slip } from './Slip.tsx';
+import { SlipFacts } from './SlipFacts.tsx';
+import { factsSide, slipWindow } from './slipWindow.ts';
+import { Talk } from './Talk.tsx';
+import { useSlipFindings } from './useSlipFindings.ts';
+
+/** What hangs under an open measure: its slips, bracketed like instruments in a score, then what is said of the measure itself and its past. */
+export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; measure: number; systemId: string; drawing: EngravedSystem }): ReactNode {
+  const { slips, slip: focus } = slipsHere(desk);
+  const { geometry } = drawing;
+  const reach = useMemo(() => slipWindow(geometry, measure, slips), [geometry, measure, slips]);
+  const side = factsSide(reach, geometry.width);
+  const findings = useSlipFindings(desk, slips.map(({ id }) => id));
+  const here = desk.heard.filter((finding) => finding.measure === measure);
+  const inHand = selected(desk.caret, desk.walk.ids);
+  const name = (letter: string, from: number) => `${measureName(desk, from)}${letter}`;
+  const space = { '--x0': reach.x0, '--x1': reach.x1 };
+  return (
+    <section className={`open-measure ${side}`} data-open-measure={measure} aria-label={words.measure(measureName(desk, measure))} style={space as CSSProperties}>
+      {slips.length ? (
+        <div className="slips">
+          {slips.map((slip) => (
+              <div key={slip.id} className="slip-row">
+                <Slip
+                  slip={slip} name={name(slip.letter, slip.from)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
+                  marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}
+                />
+                <SlipFacts desk={desk} slip={slip} name={name(slip.letter, slip.from)} measure={measure} findings={findings[slip.id] ?? []} chosen={slip.id === focus?.id} />
+              </div>
+          ))}
+        </div>
+      ) : (
+        <p className="none">{words.slip.noneOpen}</p>
+      )}
+      <div className="measure-talk">
+        {here.map((finding) => (
+          <p key={finding.rule + finding.place} className="watch" data-finding={finding.rule}>
+            <SpectaclesInline dark={lensOf(finding.seats)} label={words.slip.watch} /> <b>{finding.text}</b> {desk.checker?.why(finding.rule)}{' '}
+            {desk.view.roles.some((role) => role !== 'player') ? (
+              <button type="button" onClick={() => desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint })}>
+                {words.slip.rest}
+              </button>
+            ) : null}
+          </p>
+        ))}
+        <Talk desk={desk} measure={measure} proposal={null} />
+        <Past desk={desk} measure={measure} />
+      </div>
+    </section>
+  );
+}

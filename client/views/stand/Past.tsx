@@ -1,0 +1,50 @@
+import type { ReactNode } from 'react';
+import { markWords, seatWords } from '../../../core/music/markWords.ts';
+import type { Proposal } from '../../../core/agreement/state.ts';
+import { words } from '../../words/words.ts';
+import type { Desk } from './desk.ts';
+import { submit } from './lay.ts';
+import { measureName } from './sentence.ts';
+
+function decided({ status, decided: stamp }: Proposal): string {
+  if (!stamp) return '';
+  const say = status === 'adopted' ? words.slip.adopted : status === 'setAside' ? words.slip.aside : words.slip.withdrawn;
+  return say(stamp.name, stamp.at) + (stamp.why ? `: ${stamp.why}` : '');
+}
+
+/** What became of this measure: slips decided, marks in ink with who and why, what they replaced, what was put to rest. */
+export function Past({ desk, measure }: { desk: Desk; measure: number }): ReactNode {
+  const { state } = desk;
+  const past = Object.values(state.proposals).filter((slip) => slip.status !== 'open' && slip.from <= measure && measure <= slip.to);
+  const ink = state.ink.filter((one) => one.measure === measure);
+  const resting = Object.values(state.mutes).filter(({ place }) => place === '*' || desk.found.some((finding) => finding.measure === measure && finding.place === place));
+  if (!past.length && !ink.length && !resting.length) return null;
+  return (
+    <section className="past" aria-label={words.slip.history}>
+      <h3>{words.slip.history}</h3>
+      <ul>
+        {past.map((slip) => (
+          <li key={slip.id} data-past={slip.id}>
+            <em>{`${measureName(desk, slip.from)}${slip.letter}`}</em> {slip.proposed.name}: {slip.why} <span>{decided(slip)}</span>
+          </li>
+        ))}
+        {ink.map(({ mark, seats, inked, superseded, why }, i) => (
+          <li key={i} className={superseded ? 'gone' : ''}>
+            {words.slip.stands(markWords(mark.value), seatWords(seats))} <span>{`${words.slip.adopted(inked.name, inked.at)}: ${why}`}</span>
+            {superseded ? <span> · {words.slip.replaced(superseded.name, superseded.at)}</span> : null}
+          </li>
+        ))}
+        {resting.map(({ id, reason, muted }) => (
+          <li key={id}>
+            {words.slip.muted(muted.name)}: {reason}{' '}
+            {desk.view.roles.some((role) => role !== 'player') ? (
+              <button type="button" onClick={() => submit(desk, 'unmute', { id })}>
+                {words.slip.wake}
+              </button>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

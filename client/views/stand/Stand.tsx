@@ -1,0 +1,62 @@
+import { useCallback, useEffect, useMemo, useRef, type ReactNode } from 'react';
+import { useEngraving } from '../../engraving/useEngraving.ts';
+import { sizesFor } from '../../engraving/sizes.ts';
+import type { OpenedPart } from '../../library/usePartSession.ts';
+import { go, type Place } from '../../router.ts';
+import type { Command } from '../../tools/keys.ts';
+import { Head } from '../../ui/Head.tsx';
+import { useWindowSize } from '../../ui/useWindowSize.ts';
+import { words } from '../../words/words.ts';
+import { perform } from './commands.ts';
+import { Glyphs } from './Glyphs.tsx';
+import { StandLedge } from './StandLedge.tsx';
+import { StandPages } from './StandPages.tsx';
+import { useDesk } from './useDesk.ts';
+import { useKeys } from './useKeys.ts';
+import { useSeen } from './useSeen.ts';
+
+/** The stand: the part's pages, and the ledge. Nothing else. */
+export function Stand({ opened, text, place }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }> }): ReactNode {
+  const { view, snapshot } = opened;
+  const desk = useDesk(opened, place.measure);
+  const size = useWindowSize();
+  const { music, spacing } = sizesFor(size.width, size.height);
+  const { store, engraved } = useEngraving(text, music, view.part.measures.length, spacing);
+  const pages = useRef<HTMLElement>(null);
+  const seen = useSeen(pages, engraved);
+
+  const latest = useRef(desk);
+  useEffect(() => {
+    latest.current = desk;
+  });
+  const onCommand = useCallback((command: Command) => {
+    const now = latest.current;
+    if (command.do !== 'keys') now.say(null);
+    for (const { operation } of now.snapshot.refusals) now.session.dismiss(operation);
+    perform(now, command);
+  }, []);
+  useKeys(onCommand, desk.line !== null);
+
+  const here = desk.caret.at === null ? null : (desk.facts.notes.get(desk.caret.at) ?? null);
+  useEffect(() => {
+    if (here !== null) go({ at: 'stand', part: view.id, measure: here }, { replace: true });
+  }, [here, view.id]);
+  const nearest = useMemo(() => engraved.systems.findIndex(({ first, last }) => here !== null && first <= here && here <= last), [engraved.systems, here]);
+  useEffect(() => {
+    if (nearest >= 0) store?.near(nearest);
+  }, [store, nearest]);
+
+  const people = view.section?.seats.filter(({ person }) => person).length ?? 0;
+  const present = new Set(snapshot.people.map(({ id }) => id)).size;
+  const seat = desk.caret.seat === 'all' ? words.seat.all : words.seat.one(desk.caret.seat);
+  return (
+    <>
+      <Glyphs glyphs={engraved.glyphs} />
+      <main className="pages" ref={pages}>
+        <Head left={view.part.name} middle={view.work.title} right={[seat, people ? words.here(present, people) : ''].filter(Boolean).join(' · ')} />
+        <StandPages desk={desk} engraved={engraved} width={music} />
+      </main>
+      <StandLedge desk={desk} engraved={engraved} seen={seen} place={place} onCommand={onCommand} />
+    </>
+  );
+}

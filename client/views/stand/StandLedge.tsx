@@ -1,0 +1,59 @@
+import { useMemo, type ReactNode } from 'react';
+import { refusalText } from '../../../core/agreement/refusal.ts';
+import type { EngravingSnapshot } from '../../engraving/engraving.ts';
+import type { Place } from '../../router.ts';
+import type { Command } from '../../tools/keys.ts';
+import { Ledge } from '../../ui/Ledge.tsx';
+import { useWindowSize } from '../../ui/useWindowSize.ts';
+import { words } from '../../words/words.ts';
+import type { Desk } from './desk.ts';
+import { KeysList } from './KeysList.tsx';
+import { openRanges } from './openMeasures.ts';
+import { subSentence, whereSentence } from './sentence.ts';
+import { StandLine } from './StandLine.tsx';
+import { StandTools } from './StandTools.tsx';
+import { Thread } from './Thread.tsx';
+
+function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | null {
+  if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
+  const refusal = snapshot.refusals.at(-1)?.refusal;
+  if (refusal) return { lead: refusalText(refusal), sub: words.refusedSub };
+  if (message) return { lead: message };
+  if (snapshot.status === 'away') return { lead: words.away(snapshot.waiting.length) };
+  return null;
+}
+
+/** The stand's ledge: thread, sentence or line of writing, signs and pencils. */
+export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: Desk; engraved: EngravingSnapshot; seen: readonly [number, number]; place: Place; onCommand(command: Command): void }): ReactNode {
+  const { width } = useWindowSize();
+  const open = useMemo(() => openRanges(desk.state), [desk.state]);
+  const loading = engraved.drawn < engraved.systems.length || !engraved.systems.length;
+  const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
+  const where = whereSentence(desk);
+  const first = urgent(desk);
+  const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
+  const move = (measure: number) => {
+    const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
+    if (first) desk.move({ type: 'put', at: desk.index.first.get(first.ordinal)! });
+  };
+  const done = open.length === 0 && desk.heard.length === 0 && (desk.state.locked || desk.state.ink.length > 0);
+  return (
+    <Ledge
+      here={place}
+      className="stand-ledge"
+      thread={
+        <>
+          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} /> : null}
+          <Thread
+            part={desk.index.part} open={open} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
+            grown={engraved.systems.length ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
+          />
+        </>
+      }
+      sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
+      sub={first?.sub ?? subSentence(desk, engraving)}
+      line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
+      tools={<StandTools desk={desk} onCommand={onCommand} />}
+    />
+  );
+}

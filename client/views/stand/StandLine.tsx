@@ -1,0 +1,59 @@
+import type { ReactNode } from 'react';
+import { findMeasure } from '../../library/partIndex.ts';
+import { LedgeLine } from '../../tools/line/LedgeLine.tsx';
+import type { LineState } from '../../tools/line/line.ts';
+import { selected } from '../../tools/caret/reducer.ts';
+import { words } from '../../words/words.ts';
+import { openMeasure } from './commands.ts';
+import type { Desk } from './desk.ts';
+import { lay, submit } from './lay.ts';
+import { measureName } from './sentence.ts';
+
+function goTo(desk: Desk, said: string): void {
+  const measure = findMeasure(desk.index, said);
+  const first = measure === null ? undefined : desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
+  if (first) desk.move({ type: 'put', at: desk.index.first.get(first.ordinal)! });
+  else desk.say(words.stand.measureGone(said));
+}
+
+/** What the line on the ledge is for, and what it does when it is written. */
+export function StandLine({ desk, line }: { desk: Desk; line: LineState }): ReactNode {
+  const leave = () => desk.setLine(null);
+  const done = (act: () => void) => () => {
+    desk.setLine(null);
+    act();
+  };
+  switch (line.kind) {
+    case 'why':
+      return (
+        <LedgeLine
+          key="why" label={words.line.why} button={line.ink ? words.line.ink : words.line.lay} text={line.text} max={500} seats={{ chosen: line.seats, all: desk.seats }} onLeave={leave}
+          onWrite={(text, seats) => lay(desk, text, seats, line.ink) && leave()}
+        />
+      );
+    case 'words': {
+      const note = selected(desk.caret, desk.walk.ids)[0];
+      return <LedgeLine key="words" label={words.line.words} button={words.line.write} max={60} onLeave={leave} onWrite={(text) => done(() => note && desk.write({ type: 'write', marks: [{ note, value: { kind: 'text', text } }] }))()} />;
+    }
+    case 'goTo':
+      return <LedgeLine key="goTo" label={words.line.goTo} button={words.line.go} max={12} numeric onLeave={leave} onWrite={(text) => done(() => goTo(desk, text))()} />;
+    case 'say': {
+      const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
+      const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.measure(measureName(desk, line.measure)).toLowerCase();
+      const write = (text: string) => {
+        const written = submit(desk, 'comment', { id: crypto.randomUUID(), measure: line.measure, proposal: line.proposal, text });
+        if (written) openMeasure(desk, line.measure, line.proposal);
+      };
+      return <LedgeLine key="say" label={words.line.say(about)} button={words.line.speak} max={2000} onLeave={leave} onWrite={(text) => done(() => write(text))()} />;
+    }
+    case 'aside': {
+      const slip = desk.state.proposals[line.proposal];
+      const name = slip ? `${measureName(desk, slip.from)}${slip.letter}` : '';
+      return <LedgeLine key="aside" label={words.line.aside(name)} button={words.line.put} max={500} onLeave={leave} onWrite={(why) => done(() => submit(desk, 'setAside', { proposal: line.proposal, why }))()} />;
+    }
+    case 'mute': {
+      const { rule, place, fingerprint } = line;
+      return <LedgeLine key="mute" label={words.line.mute} button={words.line.rest} max={500} onLeave={leave} onWrite={(reason) => done(() => submit(desk, 'mute', { id: crypto.randomUUID(), rule, place, fingerprint, reason }))()} />;
+    }
+  }
+}

@@ -1,0 +1,82 @@
+import { useCallback, useEffect, useMemo, useRef, type ReactNode } from 'react';
+import { lensOf } from '../../drawing/lensOf.ts';
+import type { ShownFinding } from '../../drawing/placeMarks.ts';
+import type { EngravingSnapshot } from '../../engraving/engraving.ts';
+import { selected } from '../../tools/caret/reducer.ts';
+import { words } from '../../words/words.ts';
+import { openMeasure } from './commands.ts';
+import type { Desk } from './desk.ts';
+import { EmptyStaff } from './EmptyStaff.tsx';
+import { OpenMeasure } from './OpenMeasure.tsx';
+import { openRanges } from './openMeasures.ts';
+import { measureName, noteSentence } from './sentence.ts';
+import { SystemView } from './SystemView.tsx';
+import { useShownMarks } from './useShownMarks.ts';
+
+/** The part, system after system, with the open measure's slips hanging under its own. */
+export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: EngravingSnapshot; width: number }): ReactNode {
+  const latest = useRef(desk);
+  useEffect(() => {
+    latest.current = desk;
+  });
+  const bySystem = useShownMarks(desk, engraved.systems);
+  const brackets = useMemo(() => openRanges(desk.state).map(({ from, to, slips }) => ({ from, to, letters: slips.map(({ letter }) => letter).join(' ') })), [desk.state]);
+  const findings = useMemo(() => desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : [])), [desk.heard]);
+  const people = useMemo(() => lookers(desk), [desk]);
+  const inHand = useMemo(() => selected(desk.caret, desk.walk.ids), [desk.caret, desk.walk.ids]);
+  const label = useCallback((note: string) => {
+    const now = latest.current;
+    return `${words.measure(measureName(now, now.facts.notes.get(note) ?? 0))}, ${noteSentence(now, note)}`;
+  }, []);
+  const onNote = useCallback((at: string, extend: boolean) => {
+    latest.current.say(null);
+    latest.current.move({ type: 'put', at, extend });
+  }, []);
+  const onMeasure = useCallback((measure: number) => openMeasure(latest.current, measure), []);
+  const list = useRef<HTMLDivElement>(null);
+  const at = desk.caret.at;
+  const openAt = desk.caret.open;
+  const laid = engraved.systems.length;
+  useEffect(() => {
+    const target = list.current?.querySelector(`[data-note="${CSS.escape(at ?? '')}"]`)?.closest('[data-system]') ?? null;
+    target?.scrollIntoView({ block: openAt === null ? 'nearest' : 'start' });
+  }, [at, openAt, laid]);
+
+  if (!laid) return <div className="systems">{Array.from({ length: 6 }, (_, i) => <EmptyStaff key={i} width={width} />)}</div>;
+  return (
+    <div className="systems" ref={list}>
+      {engraved.systems.map((system, i) => {
+        const { drawing, first, last } = system;
+        const opened = desk.caret.open !== null && first <= desk.caret.open && desk.caret.open <= last;
+        return (
+          <div key={i} className="system-row" data-system={i}>
+            {drawing ? (
+              <SystemView
+                id={`system-${i}`} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
+                marks={bySystem[i] ?? NONE} findings={within(findings, drawing.geometry.notes)} brackets={brackets} people={people}
+                selected={inHand.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
+              />
+            ) : (
+              <EmptyStaff width={width} />
+            )}
+            {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
+          </div>
+        );
+      })}
+    </div>
+  );
+}
+
+const NONE: never[] = [];
+
+const within = (findings: readonly ShownFinding[], notes: Record<string, unknown>) => findings.filter(({ note }) => note in notes);
+
+function lookers({ snapshot, me }: Desk): { measure: number; names: string }[] {
+  const byMeasure = new Map<number, string[]>();
+  for (const { id, name, measure } of snapshot.people) {
+    if (id === me.id || measure === null) continue;
+    const names = byMeasure.get(measure) ?? [];
+    if (!names.includes(name)) byMeasure.set(measure, [...names, name]);
+  }
+  return [...byMeasure].map(([measure, names]) => ({ measure, names: names.join(', ') }));
+}

@@ -1,0 +1,33 @@
+import type { ReactNode } from 'react';
+import { getText, troubleText } from '../../library/http.ts';
+import { useLoaded } from '../../library/useLoaded.ts';
+import { usePartSession } from '../../library/usePartSession.ts';
+import type { Place } from '../../router.ts';
+import { Ledge } from '../../ui/Ledge.tsx';
+import { sizesFor } from '../../engraving/sizes.ts';
+import { useWindowSize } from '../../ui/useWindowSize.ts';
+import { words } from '../../words/words.ts';
+import { EmptyStaff } from './EmptyStaff.tsx';
+import { Stand } from './Stand.tsx';
+
+/** Fetches the part for the stand; its staff stands at once, empty. */
+export function StandPlace({ place }: { place: Extract<Place, { at: 'stand' }> }): ReactNode {
+  const { opened, fault } = usePartSession(place.part);
+  const edition = opened?.view.part;
+  const text = useLoaded(`${place.part} ${edition ? 'there' : ''}`, () => (edition ? getText(`/parts/${place.part}/engraving`) : Promise.resolve(null)));
+  const { width, height } = useWindowSize();
+  if (opened) return <Stand key={opened.view.id} opened={opened} text={text.value} place={place} />;
+  const { music } = sizesFor(width, height);
+  return (
+    <>
+      <main className="pages">
+        <div className="systems waiting">
+          {Array.from({ length: 5 }, (_, i) => (
+            <EmptyStaff key={i} width={music} />
+          ))}
+        </div>
+      </main>
+      <Ledge here={place} sentence={fault ? <b>{troubleText(fault)}</b> : words.partComes} />
+    </>
+  );
+}

@@ -1,0 +1,196 @@
+import type { Mark } from '../../../core/music/mark.ts';
+import { slotOf } from '../../../core/music/mark.ts';
+import { exact, fraction } from '../../../core/music/time.ts';
+import { beatOf, moveInside } from '../../library/partIndex.ts';
+import { selected } from '../../tools/caret/reducer.ts';
+import type { Command } from '../../tools/keys.ts';
+import type { Held } from '../../tools/pencil/reducer.ts';
+import { marksOf } from '../../tools/pencil/signs.ts';
+import { nextLight } from '../../ui/light.ts';
+import { words } from '../../words/words.ts';
+import { isPrincipal, mayMark, type Desk } from './desk.ts';
+import { submit } from './lay.ts';
+import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
+
+const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
+
+/** Slips under the open measure, and the one in focus. */
+export function slipsHere(desk: Desk) {
+  const slips = desk.caret.open === null ? [] : slipsAt(desk.state, desk.caret.open);
+  return { slips, slip: slips.find(({ id }) => id === desk.caret.slip) ?? slips[0] };
+}
+
+const pencilledOn = ({ pencil }: Desk, note: string): Mark[] => [...(pencil.held === 'alone' ? pencil.alone : pencil.draft)].filter((mark) => mark.note === note);
+
+function mark(desk: Desk, command: Extract<Command, { do: 'mark' }>): void {
+  if (desk.pencil.held !== 'alone' && !mayMark(desk)) return desk.say(words.stand.onlySection);
+  if (desk.pencil.held !== 'alone' && desk.state.locked) return desk.say(words.stand.lifted);
+  const notes = selected(desk.caret, desk.walk.ids);
+  if (!notes.length) return desk.say(words.stand.noNote);
+  const standing = (note: string) => [...pencilledOn(desk, note), ...desk.inForce.filter((one) => one.note === note)];
+  desk.write({ type: 'write', marks: marksOf(command, notes, desk.index, standing, desk.pencil.substituting) });
+}
+
+function moveChange(desk: Desk, direction: 1 | -1): void {
+  const placed = desk.caret.at === null ? undefined : desk.index.notes.get(desk.caret.at);
+  const change = placed && pencilledOn(desk, placed.note.id).find(({ value }) => value.kind === 'change');
+  if (!placed || change?.value.kind !== 'change') return desk.say(words.stand.changeFirst);
+  const step = exact(fraction(beatOf(placed.measure)).div(2));
+  desk.write({ type: 'replace', note: placed.note.id, before: change.value, after: { kind: 'change', after: moveInside(change.value.after, step, direction, placed.note) } });
+}
+
+function rub(desk: Desk): void {
+  const notes = selected(desk.caret, desk.walk.ids);
+  if (notes.some((note) => pencilledOn(desk, note).length)) return desk.write({ type: 'rub', notes });
+  const standing = desk.inForce.filter(({ note, value }) => notes.includes(note) && value.kind !== 'none');
+  const marks = standing.map(({ note, value }): Mark => ({ note, value: { kind: 'none', slot: slotOf(value), ...(value.kind === 'change' ? { after: value.after } : {}) } }));
+  const printed = notes.flatMap((note): Mark[] => {
+    const names = desk.index.notes.get(note)?.note.technical.map(({ name }) => name) ?? [];
+    const slots = [names.includes('fingering') && 'finger', names.some((name) => name.endsWith('-bow')) && 'bow', names.includes('string') && 'string'] as const;
+    return slots.flatMap((slot) => (slot && !marks.some((one) => one.note === note && slotOf(one.value) === slot) ? [{ note, value: { kind: 'none' as const, slot } }] : []));
+  });
+  const all = [...marks, ...printed];
+  return all.length ? desk.write({ type: 'write', marks: all }) : desk.say(words.stand.nothingHere);
+}
+
+/** Opens a measure and puts the caret there; the first slip, or the one named, is in focus. */
+export function openMeasure(desk: Desk, measure: number, slip: string | null = null): void {
+  const first = desk.index.first.get(measure);
+  if (first !== undefined && desk.facts.notes.get(desk.caret.at ?? '') !== measure) desk.move({ type: 'put', at: first });
+  desk.move({ type: 'open', measure, slip: slip ?? slipsAt(desk.state, measure)[0]?.id ?? null });
+}
+
+function enter(desk: Desk): void {
+  if (desk.pencil.draft.length) {
+    const seats = desk.revising?.seats ?? (desk.caret.seat === 'all' ? 'all' : [desk.caret.seat]);
+    return desk.setLine({ kind: 'why', ink: desk.pencil.held === 'ink', seats, text: desk.revising?.why ?? '' });
+  }
+  const here = hereIn(desk);
+  if (desk.caret.open !== here && here) return openMeasure(desk, here);
+  const { slip } = slipsHere(desk);
+  if (!slip) return desk.say(words.stand.noSlip);
+  if (!isPrincipal(desk)) return desk.say(words.stand.onlyPrincipal);
+  if (submit(desk, 'adopt', { proposal: slip.id, revision: slip.revision, why: '' })) desk.say(words.stand.inked(slip.marks.length));
+}
+
+function leave(desk: Desk): void {
+  if (desk.keys) return desk.setKeys(false);
+  if (desk.caret.open !== null) return desk.move({ type: 'close' });
+  if (desk.caret.at !== null) desk.move({ type: 'put', at: desk.caret.at });
+}
+
+function nextOpen(desk: Desk): void {
+  const next = nextAfter(openRanges(desk.state), desk.caret.open ?? hereIn(desk), ({ from }) => from);
+  if (next) openMeasure(desk, next.from);
+  else desk.say(words.stand.nothingOpen);
+}
+
+function nextFinding(desk: Desk): void {
+  const { walk, caret } = desk;
+  const place = (note: string | undefined) => (note === undefined ? -1 : walk.ids.indexOf(note));
+  const inOrder = [...desk.heard].sort((a, b) => place(a.notes[0]) - place(b.notes[0]));
+  const next = nextAfter(inOrder, place(caret.at ?? undefined), ({ notes }) => place(notes[0]));
+  if (!next?.notes[0]) return desk.say(words.stand.nothingToWatch);
+  desk.move({ type: 'put', at: next.notes[0] });
+}
+
+/** My vote on the slip in focus, for the open measure; the same vote again takes it back. */
+export function vote(desk: Desk, which: 'for' | 'against', id?: string): void {
+  const { slips, slip } = slipsHere(desk);
+  const voted = id === undefined ? slip : slips.find((one) => one.id === id);
+  if (!voted || desk.caret.open === null) return desk.say(words.stand.noSlip);
+  const now = voted.votes[desk.caret.open]?.[desk.me.id];
+  submit(desk, 'castVote', { proposal: voted.id, revision: voted.revision, measure: desk.caret.open, vote: now === which ? null : which });
+}
+
+function seat(desk: Desk, by: 1 | -1): void {
+  const { slips, slip } = slipsHere(desk);
+  if (slip) {
+    const next = slips[slips.indexOf(slip) + by];
+    if (next) desk.move({ type: 'slip', slip: next.id });
+    return;
+  }
+  const all = ['all', ...desk.seats] as const;
+  const next = all[all.indexOf(desk.caret.seat) + by];
+  if (!next) return;
+  desk.move({ type: 'seat', seat: next });
+}
+
+function mute(desk: Desk): void {
+  const finding = findingHere(desk);
+  if (!finding) return desk.say(words.stand.nothingToWatch);
+  desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint });
+}
+
+/** The finding the ledge speaks of: on the note in hand, or else in its measure. */
+export function findingHere(desk: Desk) {
+  const here = hereIn(desk);
+  return desk.heard.find(({ notes }) => notes[0] === desk.caret.at) ?? desk.heard.find(({ notes }) => notes.includes(desk.caret.at ?? '')) ?? desk.heard.find(({ measure }) => measure === here);
+}
+
+function holdNext(desk: Desk): void {
+  const order: Held[] = isPrincipal(desk) ? ['propose', 'alone', 'ink'] : ['propose', 'alone'];
+  desk.write({ type: 'hold', held: order[(order.indexOf(desk.pencil.held) + 1) % order.length]! });
+}
+
+function takeBack(desk: Desk): void {
+  const { slip } = slipsHere(desk);
+  if (!slip) return desk.say(words.stand.noSlip);
+  submit(desk, 'withdraw', { proposal: slip.id, why: '' });
+}
+
+/** Does what a key, a sign on the ledge or a touch asks for. */
+export function perform(desk: Desk, command: Command): void {
+  switch (command.do) {
+    case 'mark':
+      return mark(desk, command);
+    case 'step':
+      return desk.move({ type: command.unit === 'note' ? 'step' : 'stepMeasure', by: command.by, extend: command.extend, walk: desk.walk });
+    case 'seat':
+      return seat(desk, command.by);
+    case 'earlier':
+      return moveChange(desk, -1);
+    case 'later':
+      return moveChange(desk, 1);
+    case 'rub':
+      return rub(desk);
+    case 'undo':
+    case 'redo':
+    case 'substitute':
+      return desk.write({ type: command.do });
+    case 'pencil':
+      return holdNext(desk);
+    case 'enter':
+    case 'lay':
+      return enter(desk);
+    case 'leave':
+      return leave(desk);
+    case 'nextOpen':
+      return nextOpen(desk);
+    case 'nextFinding':
+      return nextFinding(desk);
+    case 'for':
+    case 'against':
+      return vote(desk, command.do);
+    case 'words':
+    case 'goTo':
+      return desk.setLine({ kind: command.do });
+    case 'say':
+      return desk.setLine({ kind: 'say', measure: desk.caret.open ?? Math.max(1, hereIn(desk)), proposal: slipsHere(desk).slip?.id ?? null });
+    case 'setAside': {
+      const { slip } = slipsHere(desk);
+      return slip ? desk.setLine({ kind: 'aside', proposal: slip.id }) : desk.say(words.stand.noSlip);
+    }
+    case 'takeBack':
+      return takeBack(desk);
+    case 'mute':
+      return mute(desk);
+    case 'history':
+      desk.setHistory(!desk.history);
+      return desk.say(desk.history ? words.stand.historyOff : words.stand.historyOn);
+    case 'keys':
+      return desk.setKeys(!desk.keys);
+    case 'light':
+      return nextLight();
+  }
+}

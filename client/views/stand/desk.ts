@@ -1,0 +1,51 @@
+import type { Dispatch } from 'react';
+import type { MarkInForce } from '../../../core/agreement/inForce.ts';
+import type { AgreementState, PartFacts, Proposal } from '../../../core/agreement/state.ts';
+import type { Me, PartView } from '../../../core/agreement/wire/http.ts';
+import type { Finding } from '../../../core/check/finding.ts';
+import type { SeatId } from '../../../core/music/seat.ts';
+import type { PartSession, PartSnapshot } from '../../agreement/session.ts';
+import type { Checker } from '../../checking/checker.ts';
+import type { PartIndex } from '../../library/partIndex.ts';
+import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
+import type { LineState } from '../../tools/line/line.ts';
+import type { Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
+
+/** All that lies on one stand: the part, what the section agreed, the pencil and where it points. */
+export interface Desk {
+  me: Me;
+  view: PartView;
+  session: PartSession;
+  snapshot: PartSnapshot;
+  state: AgreementState;
+  facts: PartFacts;
+  index: PartIndex;
+  seats: readonly SeatId[];
+  walk: Walk;
+  caret: Caret;
+  move: Dispatch<CaretAction>;
+  pencil: Pencil;
+  write: Dispatch<PencilAction>;
+  line: LineState | null;
+  setLine(line: LineState | null): void;
+  /** A sentence for the ledge until the next key. */
+  say(sentence: string | null): void;
+  message: string | null;
+  /** Marks in force with the draft as if inked in. */
+  inForce: readonly MarkInForce[];
+  checker: Checker | null;
+  /** Everything the rules find, and what of it nobody has put to rest. */
+  found: readonly Finding[];
+  heard: readonly Finding[];
+  stopped: boolean;
+  history: boolean;
+  setHistory(on: boolean): void;
+  keys: boolean;
+  setKeys(on: boolean): void;
+  /** Slip of mine that is being written anew. */
+  revising: Proposal | null;
+  setRevising(slip: Proposal | null): void;
+}
+
+export const isPrincipal = ({ view }: Desk): boolean => view.roles.includes('principal');
+export const mayMark = ({ view }: Desk): boolean => view.roles.includes('principal') || view.roles.includes('player');

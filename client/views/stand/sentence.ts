@@ -1,0 +1,66 @@
+import { markWords, seatWords } from '../../../core/music/markWords.ts';
+import type { Mark } from '../../../core/music/mark.ts';
+import { pitchName } from '../../../core/music/pitch.ts';
+import { beatOf, numberOf } from '../../library/partIndex.ts';
+import { selected } from '../../tools/caret/reducer.ts';
+import { words } from '../../words/words.ts';
+import { findingHere, slipsHere } from './commands.ts';
+import { isPrincipal, type Desk } from './desk.ts';
+import { openRanges } from './openMeasures.ts';
+import { rangeOf } from './standing.ts';
+
+export const measureName = ({ index }: Desk, ordinal: number): string => {
+  const measure = index.part.measures[ordinal - 1];
+  return measure ? numberOf(measure) : String(ordinal);
+};
+
+function marksOn(desk: Desk, note: string): string[] {
+  const placed = desk.index.notes.get(note)!;
+  const beat = beatOf(placed.measure);
+  const say = ({ value }: Mark) => markWords(value, beat);
+  const draft = desk.pencil.draft.filter((mark) => mark.note === note);
+  const standing = desk.inForce.filter((mark) => mark.note === note && !draft.some(({ value }) => value === mark.value));
+  return [
+    ...placed.note.technical.filter(({ hidden }) => !hidden).map(({ name, value }) => words.printed([name.replace('-', ' '), value].filter(Boolean).join(' '))),
+    ...standing.map((mark) => (mark.seats === 'all' ? say(mark) : `${say(mark)} for ${seatWords(mark.seats)}`)),
+    ...draft.map((mark) => words.pencilled(say(mark))),
+    ...desk.pencil.alone.filter((mark) => mark.note === note).map((mark) => words.alone(say(mark))),
+  ];
+}
+
+/** A note and everything on it, as a reader without the picture hears it. */
+export function noteSentence(desk: Desk, note: string): string {
+  const placed = desk.index.notes.get(note);
+  if (!placed) return '';
+  const pitch = placed.note.pitch ? pitchName(placed.note.pitch) : 'unpitched';
+  return [words.note(placed.position, pitch), ...marksOn(desk, note)].join(', ');
+}
+
+/** Where one is, and what one can do there. */
+export function whereSentence(desk: Desk): { lead: string; rest: string } {
+  const { caret, facts } = desk;
+  const measure = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
+  if (caret.at === null || measure === null) return { lead: words.stand.noNote, rest: '' };
+  const passage = selected(caret, desk.walk.ids);
+  const seat = caret.seat === 'all' ? '' : ` ${words.stand.seatOf(words.seat.one(caret.seat))}.`;
+  if (passage.length > 1) {
+    const ends = [facts.notes.get(passage[0]!)!, facts.notes.get(passage.at(-1)!)!] as const;
+    return { lead: words.measures(measureName(desk, ends[0]), measureName(desk, ends[1])), rest: `, ${words.passage(passage.length)}.${seat}` };
+  }
+  return { lead: words.measure(measureName(desk, measure)), rest: `, ${noteSentence(desk, caret.at)}.${seat}` };
+}
+
+/** The second line: what waits, what to watch, or which keys help here. */
+export function subSentence(desk: Desk, engraving: string | null): string {
+  const { snapshot, pencil, caret, state } = desk;
+  if (snapshot.status === 'away') return words.awaySub;
+  const range = rangeOf(pencil.draft, desk.facts);
+  if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
+  const finding = findingHere(desk);
+  if (finding) return [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  if (engraving) return engraving;
+  if (desk.stopped) return words.checkerStopped;
+  if (state.locked) return words.stand.lifted;
+  if (caret.open !== null) return slipsHere(desk).slip && isPrincipal(desk) ? words.stand.openPrincipal : words.stand.open;
+  return openRanges(state).length === 0 && desk.heard.length === 0 && state.ink.length > 0 ? words.stand.done : words.stand.rest;
+}

@@ -1,0 +1,48 @@
+import { useEffect, useMemo, useReducer, useState } from 'react';
+import { factsOf } from '../../../core/agreement/facts.ts';
+import type { Proposal } from '../../../core/agreement/state.ts';
+import { heard } from '../../checking/heard.ts';
+import { useChecker, useFindings } from '../../checking/useFindings.ts';
+import { indexPart } from '../../library/partIndex.ts';
+import type { OpenedPart } from '../../library/usePartSession.ts';
+import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
+import type { LineState } from '../../tools/line/line.ts';
+import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
+import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
+import type { Desk } from './desk.ts';
+import { withDraft } from './standing.ts';
+
+/** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
+export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: number | null): Desk {
+  const index = useMemo(() => indexPart(view.part), [view.part]);
+  const seats = useMemo(() => view.section?.seats.map(({ seat }) => seat) ?? [], [view.section]);
+  const facts = useMemo(() => factsOf(view.part, seats), [view.part, seats]);
+  const walk = useMemo(() => ({ ids: index.walk, measureOf: (id: string) => facts.notes.get(id) ?? 0 }), [index, facts]);
+  const [caret, move] = useReducer(caretReducer, null, () => startCaret((measure === null ? undefined : index.first.get(measure)) ?? index.walk[0] ?? null));
+  const [pencil, write] = useReducer(pencilReducer, null, () => startPencil(readAlone(me.id, view.id)));
+  const [line, setLine] = useState<LineState | null>(null);
+  const [message, setMessage] = useState<string | null>(null);
+  const [history, setHistory] = useState(false);
+  const [keys, setKeys] = useState(false);
+  const [revising, setRevising] = useState<Proposal | null>(null);
+
+  const { state } = snapshot;
+  const draftSeats = useMemo(() => (caret.seat === 'all' ? ('all' as const) : [caret.seat]), [caret.seat]);
+  const inForce = useMemo(() => withDraft(state, pencil.draft, draftSeats, facts), [state, pencil.draft, draftSeats, facts]);
+  const checker = useChecker(view.part);
+  const settings = view.section?.settings;
+  const input = useMemo(() => ({ seats, marks: inForce, settings: settings ?? {} }), [seats, inForce, settings]);
+  const { findings, stopped } = useFindings(checker, input);
+  const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
+
+  useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
+  const looking = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
+  const online = snapshot.status === 'live';
+  useEffect(() => session.look(looking), [session, looking, online]);
+  useEffect(() => () => session.look(null), [session]);
+
+  return {
+    me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, inForce,
+    checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
+  };
+}

@@ -1,0 +1,35 @@
+import { useMemo } from 'react';
+import type { ShownMark } from '../../drawing/placeMarks.ts';
+import type { EngravingSnapshot } from '../../engraving/engraving.ts';
+import type { Mark } from '../../../core/music/mark.ts';
+import { inForce } from '../../../core/agreement/inForce.ts';
+import type { Desk } from './desk.ts';
+import { gone, inked, pencilled } from './shownMarks.ts';
+
+const NONE: readonly Mark[] = [];
+
+/** Marks of a slip that was not taken, until the next key. */
+function refusedMarks({ snapshot }: Desk): readonly Mark[] {
+  const last = snapshot.refusals.at(-1);
+  const marks = last?.name === 'propose' || last?.name === 'revise' ? (last.input as { marks?: Mark[] }).marks : undefined;
+  return marks ?? NONE;
+}
+
+/** Every mark to be drawn, by system: in ink, under the pencil, for me alone, not taken, and with the history on what is gone. */
+export function useShownMarks(desk: Desk, systems: EngravingSnapshot['systems']): readonly (readonly ShownMark[])[] {
+  const { state, pencil, caret, index, seats, history } = desk;
+  const refused = refusedMarks(desk);
+  const all = useMemo(() => {
+    const standing = inForce(state, seats);
+    const draft = new Set(pencil.draft.map(({ note, value }) => `${note} ${value.kind === 'none' ? value.slot : value.kind}`));
+    const left = standing.filter(({ note, value }) => value.kind === 'change' || !draft.has(`${note} ${value.kind}`));
+    return [
+      ...inked(left, caret.seat, index),
+      ...pencilled(pencil.draft, caret.seat === 'all' ? 'all' : [caret.seat], standing, index),
+      ...pencilled(pencil.alone, 'all', standing, index, 'private'),
+      ...pencilled(refused, 'all', standing, index, 'aside'),
+      ...(history ? gone(state, index) : []),
+    ];
+  }, [state, seats, pencil.draft, pencil.alone, caret.seat, index, history, refused]);
+  return useMemo(() => systems.map(({ drawing }) => (drawing ? all.filter(({ note }) => note in drawing.geometry.notes) : [])), [systems, all]);
+}
