@@ -1,0 +1,33 @@
+import type { Part } from '../../core/music/part.ts';
+import type { Realigned } from '../../core/music/realign.ts';
+import type { EngravingOrder, Jobs, MarkOrder, Refused } from './requests.ts';
+import { Exhausted, type RunOptions, runInWorker } from './runInWorker.ts';
+
+/** Reads an uploaded score off the main thread. A file that takes more room or time than any score does is refused like any bad file. */
+export function importScore(bytes: Uint8Array, fileName: string, options?: RunOptions): Promise<Jobs['importScore']['answer']> {
+  return orTooMuch(runInWorker('importScore', { bytes, fileName }, options));
+}
+
+/** Gives a corrected edition of a part the note ids of the stored one. */
+export function realign(part: Part, stored: Part, options?: RunOptions): Promise<Realigned> {
+  return runInWorker('realign', { part, stored }, options);
+}
+
+/** The source document with the marks merged into one part and nothing else changed. */
+export function markDocument(order: MarkOrder, options?: RunOptions): Promise<Jobs['markDocument']['answer']> {
+  return orTooMuch(runInWorker('markDocument', order, options));
+}
+
+/** One part as MusicXML for the engraver, with our ids on its notes and "m<ordinal>" on its measures. */
+export function engravingFor(order: EngravingOrder, options?: RunOptions): Promise<Jobs['engravingFor']['answer']> {
+  return orTooMuch(runInWorker('engravingFor', order, options));
+}
+
+async function orTooMuch<T>(work: Promise<T>): Promise<T | Refused> {
+  try {
+    return await work;
+  } catch (error) {
+    if (!(error instanceof Exhausted)) throw error;
+    return { ok: false, trouble: { code: 'TOO_BIG', text: `Reading this file takes more ${error.message} than any score needs, so it was put aside. Save the score again from your notation program and send that file.` } };
+  }
+}

@@ -1,0 +1,38 @@
+import type { Trouble } from '../../core/agreement/wire/http.ts';
+import type { Mark } from '../../core/music/mark.ts';
+import type { Part, Score } from '../../core/music/part.ts';
+import type { Realigned } from '../../core/music/realign.ts';
+
+export type Refused = { ok: false; trouble: Trouble };
+
+interface Source {
+  bytes: Uint8Array;
+  fileName: string;
+  /** Id of the part in the source. */
+  part: string;
+}
+
+export interface MarkOrder extends Source {
+  /** The part as it is stored: its note ids are the ones the marks use. */
+  ids: Part;
+  marks: readonly Mark[];
+  form: 'musicxml' | 'mxl';
+  superseded: 'keep' | 'hide';
+}
+
+export interface EngravingOrder extends Source {
+  stored: Part;
+}
+
+/** What a document worker can be asked for, and what it answers. */
+export interface Jobs {
+  importScore: { asked: { bytes: Uint8Array; fileName: string }; answer: { ok: true; score: Score } | Refused };
+  realign: { asked: { part: Part; stored: Part }; answer: Realigned };
+  markDocument: { asked: MarkOrder; answer: { ok: true; bytes: Uint8Array; mediaType: string } | Refused };
+  engravingFor: { asked: EngravingOrder; answer: { ok: true; text: string } | Refused };
+}
+
+export type JobName = keyof Jobs;
+
+/** What comes back from a worker. */
+export type Outcome = { done: unknown } | { failed: string };
