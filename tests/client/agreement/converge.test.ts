@@ -6,7 +6,7 @@ import type { OperationInput, OperationName } from '../../../core/agreement/regi
 import { replay } from '../../../core/agreement/replay.ts';
 import { emptyState } from '../../../core/agreement/state.ts';
 import { lines, type Line } from '../../core/agreement/arbitraries.ts';
-import { id, LIBRARIAN, PARTNER, PLAYER, PRINCIPAL } from '../../core/agreement/section.ts';
+import { id, LIBRARIAN, PARTNER, PLAYER, PRINCIPAL, slip } from '../../core/agreement/section.ts';
 import { FAIR, PART, type Weather } from './network.ts';
 import { Rehearsal, type Stand } from './stands.ts';
 
@@ -18,8 +18,10 @@ type Step =
   | { what: 'wait'; ms: number }
   | { what: 'head' };
 
-/** These get a name of their own half of the time; otherwise few lines would be let through. */
+/** Most of these get a name of their own; otherwise few lines would be let through. */
 const MAKERS = new Set<OperationName>(['propose', 'comment', 'mute']);
+
+const OPENING: Step[] = [0, 1, 2, 3].map((n) => ({ what: 'say', line: { by: n % 2 ? PARTNER : PLAYER, name: 'propose', input: slip(n) } }));
 
 const who = fc.nat({ max: PEOPLE.length - 1 });
 const steps: fc.Arbitrary<Step> = fc.oneof(
@@ -60,13 +62,13 @@ async function play(script: readonly Step[], seed: number) {
   const stands: Stand[] = PEOPLE.map((me) => all.open(me));
   const written: Written[] = [];
   const outlived = new Set<string>();
-  for (const [index, step] of script.entries()) {
+  for (const [index, step] of [...OPENING, ...script].entries()) {
     if (step.what === 'wait') await all.clock.pass(step.ms);
     else if (step.what === 'head') all.network.tell('head', { part: PART, seq: all.authority.log.length });
     else if (step.what === 'say') {
       const stand = stands.find(({ me }) => me.id === step.line.by.id);
       if (!stand) continue;
-      const input = index % 2 && MAKERS.has(step.line.name) ? { ...(step.line.input as object), id: id(1000 + index) } : step.line.input;
+      const input = index > 3 && index % 3 && MAKERS.has(step.line.name) ? { ...(step.line.input as object), id: id(1000 + index) } : step.line.input;
       const operation = stand.session.submit(step.line.name, input as OperationInput<OperationName>);
       written.push({ person: stand.me.id, operation, outcome: stand.session.settled(operation) });
     } else {

@@ -169,6 +169,22 @@ describe('a bad line', () => {
     expect(slips(piet)).toHaveLength(3);
   });
 
+  it('what I wrote never blinks, even when its answer comes before the rows it stands on', async () => {
+    const { all, piet, wanda } = await rehearsal();
+    const { onWritten } = all.authority;
+    all.authority.onWritten = () => {};
+    wanda.session.submit('propose', slip(1));
+    await all.clock.pass(100);
+    all.authority.onWritten = onWritten;
+    const seen: boolean[] = [];
+    piet.session.subscribe(() => seen.push(id(2) in shown(piet).state.proposals));
+    piet.session.submit('propose', slip(2));
+    await all.clock.pass(500);
+    expect(seen.length).toBeGreaterThan(2);
+    expect(seen).not.toContain(false);
+    expect(slips(piet)).toEqual([id(1), id(2)]);
+  });
+
   it('when the library asks to wait, the line waits and is sent again', async () => {
     const { all, piet } = await rehearsal();
     all.authority.moods.push({ ok: false, retry: true, text: 'The shelf is being dusted.' }, refused('TOO_MUCH'));

