@@ -55,7 +55,7 @@ const isPlucked = (event: BowEvent): boolean => event.head.pizzicato === true;
 function instant(voice: Voice, index: number, after: ExactTime): Instant {
   const event = voice[index]!;
   const share = event.to > event.from ? quarters(after) / (event.to - event.from) : 0;
-  return { measure: event.measure, at: plus(event.head.onset, after), second: event.start + share * (event.end - event.start), event: index, inside: share > 0 };
+  return { measure: event.measure, at: after === 0 ? event.head.onset : plus(event.head.onset, after), second: event.start + share * (event.end - event.start), event: index, inside: share > 0 };
 }
 
 /** Changes that really lie on the note; one at its very beginning is the caller's to weigh. */
@@ -71,15 +71,10 @@ function begins(before: BowEvent, event: BowEvent, onBefore: BowSigns, on: BowSi
   return event.start - before.end > TOUCHING || !(on.hooked || onBefore.slur === 'join');
 }
 
-/**
- * The bows of one voice for players who see `signsOn` (by note id). A bow takes the notes under one slur or tie, split, joined, hooked and changed as
- * marked; plucked notes take none and count as silence. Invariant: in order of time, no two overlap.
- * Example: a slurred pair with a change on its second note gives two strokes.
- */
-export function strokesOf(voice: Voice, signsOn: (note: string) => BowSigns): Stroke[] {
+/** The bows of the events from `first` to before `end`; a bow is known to begin at `first`, and sound to have ended at `sounded`. See `strokesOf`. */
+export function strokesWithin(voice: Voice, signsOn: (note: string) => BowSigns, first: number, end: number, sounded: Seconds): Stroke[] {
   const strokes: Stroke[] = [];
   let current: Stroke | null = null;
-  let sounded = -Infinity;
   const open = (begin: Instant, event: BowEvent, signs: BowSigns | null): Stroke => {
     const stroke: Stroke = {
       begins: begin,
@@ -97,10 +92,11 @@ export function strokesOf(voice: Voice, signsOn: (note: string) => BowSigns): St
     strokes.push(stroke);
     return stroke;
   };
-  voice.forEach((event, index) => {
+  for (let index = first; index < end; index++) {
+    const event = voice[index]!;
     if (isPlucked(event)) {
       current = null;
-      return;
+      continue;
     }
     const signs = signsOn(event.head.id);
     const before = voice[index - 1];
@@ -117,6 +113,15 @@ export function strokesOf(voice: Voice, signsOn: (note: string) => BowSigns): St
     }
     current.pieces.push({ event, seconds: event.end - from });
     [current.end, current.lastEvent, current.hooked, sounded] = [event.end, index, signs.hooked ?? false, event.end];
-  });
+  }
   return strokes;
+}
+
+/**
+ * The bows of one voice for players who see `signsOn` (by note id). A bow takes the notes under one slur or tie, split, joined, hooked and changed as
+ * marked; plucked notes take none and count as silence. Invariant: in order of time, no two overlap.
+ * Example: a slurred pair with a change on its second note gives two strokes.
+ */
+export function strokesOf(voice: Voice, signsOn: (note: string) => BowSigns): Stroke[] {
+  return strokesWithin(voice, signsOn, 0, voice.length, -Infinity);
 }

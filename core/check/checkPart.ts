@@ -46,7 +46,7 @@ function findingOf(rule: Rule, report: Report, index: Index): Finding {
     notes: [...report.notes],
     seats: everyone ? 'all' : [...report.seats],
     exposure: Math.min(1, Math.max(0, report.exposure)),
-    place: [report.message, report.notes[0], ...(report.place === undefined ? [] : [report.place])].join(':'),
+    place: `${report.message}:${report.place ?? report.notes[0]}`,
     fingerprint: fingerprintOf(report.notes.map((id) => index.notes.get(id)!), report.notes.flatMap((id) => index.marks.get(id) ?? []), everyone ? [] : report.seats),
   };
 }

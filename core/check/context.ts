@@ -1,19 +1,18 @@
 import { type BowEvent, bowEvents, type Voice } from '../bowing/events.ts';
 import { staggeredPassages, type StaggeredPassage } from '../bowing/passages.ts';
 import { type Stroke, strokesOf } from '../bowing/strokes.ts';
+import { strokesLike } from '../bowing/strokesLike.ts';
 import type { Instrument } from '../instruments/instrument.ts';
 import { instrumentNamed, withLowestString } from '../instruments/instrumentNamed.ts';
 import type { Mark } from '../music/mark.ts';
 import type { InstrumentName, Part } from '../music/part.ts';
 import type { SeatId } from '../music/seat.ts';
 import { type TempoMap, tempoMap } from '../music/seconds.ts';
-import { type NoteMarks, seatGroups } from './seatMarks.ts';
+import { type SeatGroup, seatMarks } from './seatMarks.ts';
 import type { CheckSettings } from './settings.ts';
 
 /** Seats that see the same marks, and the bows that follow from them, voice by voice. */
-export interface Players {
-  seats: readonly SeatId[];
-  marksOn(note: string): NoteMarks;
+export interface Players extends SeatGroup {
   strokes: readonly Stroke[][];
 }
 
@@ -35,15 +34,20 @@ export interface CheckContext {
 /** Sounding MIDI key of the event's head; undefined where it has no pitch. */
 export const soundingOf = (event: BowEvent): number | undefined => event.head.sounding ?? event.head.midi;
 
-/** Gathers what the rules need. Cost grows with notes x groups of like-marked seats. */
+/** Gathers what the rules need. Cost grows with the notes, and with the marks that only some seats have. */
 export function checkContext(part: Part & { instrument: InstrumentName }, seats: readonly SeatId[], marks: readonly Mark[], settings: CheckSettings): CheckContext {
   const plain = instrumentNamed(part.instrument);
   const instrument = settings.lowestString === null ? plain : withLowestString(plain, settings.lowestString);
   const tempo = tempoMap(part, settings.assumedTempo);
   const voices = bowEvents(part, tempo);
-  const playersOf = (given: readonly Mark[], who: readonly SeatId[]): Players[] =>
-    seatGroups(part, given, who).map((group) => ({ ...group, strokes: voices.map((voice) => strokesOf(voice, group.marksOn)) }));
-  const groups = playersOf(marks, seats);
-  const printed = marks.length ? playersOf([], [])[0]!.strokes : groups[0]!.strokes;
+  const printedOn = seatMarks(part, [], []).forAll;
+  const printed = voices.map((voice) => strokesOf(voice, printedOn));
+  const { forAll, groups: bySeat } = seatMarks(part, marks, seats);
+  const common = marks.length ? voices.map((voice) => strokesOf(voice, forAll)) : printed;
+  const groups = bySeat.map((group): Players => {
+    if (!group.own.size) return { ...group, strokes: common };
+    const strokes = voices.map((voice, index) => strokesLike(common[index]!, voice, group.marksOn, voice.flatMap((event, place) => (group.own.has(event.head.id) ? [place] : []))));
+    return { ...group, strokes };
+  });
   return { part, instrument, settings, seats, tempo, voices, groups, printed, staggered: staggeredPassages(voices, printed, groups) };
 }

@@ -20,7 +20,7 @@ export interface Report {
   exposure: number;
   /** Where this message weighs less or more than its rule. */
   severity?: Severity;
-  /** Tells apart findings of one message on one first note: a desk, a time, a figure. Nothing that an edit elsewhere changes. */
+  /** Names the place where the first note alone does not: by a desk, a time, a figure. Nothing that an edit elsewhere changes. */
   place?: string;
 }
 

@@ -28,6 +28,14 @@ export interface SeatGroup {
   /** Empty when the part has no seats: then the group stands for whoever plays it. */
   seats: SeatId[];
   marksOn(note: string): NoteMarks;
+  /** Notes on which they see other marks than the whole section does. */
+  own: ReadonlySet<string>;
+}
+
+export interface SeatMarks {
+  /** What stands for whoever has no mark of their own. */
+  forAll(note: string): NoteMarks;
+  groups: SeatGroup[];
 }
 
 type Fields = Omit<NoteMarks, 'changes'> & { changes: ExactTime[] };
@@ -74,39 +82,48 @@ export function marksOnNote(note: Note, values: readonly MarkValue[]): NoteMarks
 
 const isForAll = (mark: Mark, seats: readonly SeatId[]): boolean => mark.seats === undefined || mark.seats === 'all' || (seats.length > 0 && seats.every((seat) => isFor(mark.seats!, seat)));
 
+function byNote(marks: readonly Mark[]): Map<string, MarkValue[]> {
+  const values = new Map<string, MarkValue[]>();
+  for (const { note, value } of marks) {
+    const onNote = values.get(note);
+    if (onNote) onNote.push(value);
+    else values.set(note, [value]);
+  }
+  return values;
+}
+
 /**
  * Seats grouped by the marks they see: printed marks, under marks for all, under marks for the seat itself, whichever came later within each.
  * A mark of kind none takes away what stands below it. Front to back; one group when nobody has a mark of their own.
  * Example: one change for "2i" among four seats gives the groups 1o 1i 2o and 2i.
  */
-export function seatGroups(part: Part, marks: readonly Mark[], seats: readonly SeatId[]): SeatGroup[] {
-  const forAll = new Map<string, MarkValue[]>();
-  const narrow: Mark[] = [];
-  for (const mark of marks) {
-    if (!isForAll(mark, seats)) narrow.push(mark);
-    else forAll.set(mark.note, [...(forAll.get(mark.note) ?? []), mark.value]);
-  }
+export function seatMarks(part: Part, marks: readonly Mark[], seats: readonly SeatId[]): SeatMarks {
+  const forAll = byNote(marks.filter((mark) => isForAll(mark, seats)));
+  const narrow = marks.filter((mark) => !isForAll(mark, seats));
   const notes = new Map<string, Note>();
   const base = new Map<string, NoteMarks>();
   for (const note of part.measures.flatMap((measure) => measure.notes)) {
     notes.set(note.id, note);
     if (note.technical.length || forAll.has(note.id)) base.set(note.id, marksOnNote(note, forAll.get(note.id) ?? []));
   }
+  const places = new Map(narrow.map((mark, place) => [mark, place]));
   const members = new Map<string, { seats: SeatId[]; own: Mark[] }>();
   for (const seat of seats) {
     const own = narrow.filter((mark) => isFor(mark.seats!, seat));
-    const key = own.map((mark) => narrow.indexOf(mark)).join();
+    const key = own.map((mark) => places.get(mark)).join();
     const group = members.get(key);
     if (group) group.seats.push(seat);
     else members.set(key, { seats: [seat], own });
   }
   if (!members.size) members.set('', { seats: [], own: [] });
-  return [...members.values()].map(({ seats: group, own }) => {
+  const onAll = (id: string): NoteMarks => base.get(id) ?? NO_MARKS;
+  const groups = [...members.values()].map(({ seats: group, own }): SeatGroup => {
     const overlay = new Map<string, NoteMarks>();
-    for (const id of new Set(own.map((mark) => mark.note))) {
+    for (const [id, values] of byNote(own)) {
       const note = notes.get(id);
-      if (note) overlay.set(id, marksOnNote(note, [...(forAll.get(id) ?? []), ...own.filter((mark) => mark.note === id).map((mark) => mark.value)]));
+      if (note) overlay.set(id, marksOnNote(note, [...(forAll.get(id) ?? []), ...values]));
     }
-    return { seats: group, marksOn: (id) => overlay.get(id) ?? base.get(id) ?? NO_MARKS };
+    return { seats: group, marksOn: (id) => overlay.get(id) ?? onAll(id), own: new Set(overlay.keys()) };
   });
+  return { forAll: onAll, groups };
 }

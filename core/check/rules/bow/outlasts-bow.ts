@@ -3,9 +3,24 @@ import type { Stroke } from '../../../bowing/strokes.ts';
 import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
+import { counted } from '../../words.ts';
+
+interface TooLong {
+  /** The longest of them. */
+  stroke: Stroke;
+  used: number;
+  seats: Set<SeatId>;
+}
 
 const tenths = (value: number): number => Math.round(value * 10) / 10;
-const secondsOf = (stroke: Stroke): number => stroke.pieces.reduce((sum, piece) => sum + piece.seconds, 0);
+const headOf = (stroke: Stroke) => stroke.pieces[0]!.event.head;
+
+/** Id of the first note of the printed bow each event belongs to. */
+function printedStarts(printed: readonly Stroke[], events: number): string[] {
+  const starts = new Array<string>(events).fill('');
+  for (const stroke of printed) starts.fill(headOf(stroke).id, stroke.begins.event, stroke.lastEvent + 1);
+  return starts;
+}
 
 export default defineRule({
   id: 'bow/outlasts-bow',
@@ -14,35 +29,43 @@ export default defineRule({
   why: 'Whoever runs out of bow changes where it can be heard, or has no sound left for the end of the phrase.',
   source: ['hoffmann', 'chosen'],
   messages: {
-    needsMore: 'From {where} one bow has to last {seconds} s at {dynamic}, about {bows} bows{tempo}. Mark a bow change, or split the slur ({who}).',
-    outOfReach: 'From {where} one bow would have to last {seconds} s at {dynamic}, about {bows} bows{tempo}: not to be played as written. Mark bow changes, or split the slur ({who}).',
+    needsMore: 'From {where} one bow has to last {seconds} s at {dynamic}, about {bows}{tempo} ({who}). Mark a bow change, or split the slur.',
+    outOfReach: 'From {where} one bow would have to last {seconds} s at {dynamic}, about {bows}{tempo} ({who}): not to be played as written. Mark bow changes, or split the slur.',
   },
   check(part, report) {
     const { instrument, settings } = part;
-    const found = new Map<string, { stroke: Stroke; used: number; seats: SeatId[] }>();
-    for (const group of part.groups) {
-      for (const stroke of group.strokes.flat()) {
-        const used = bowUsed(stroke, instrument, settings.bowSeconds, settings.assumedDynamic);
-        if (used <= settings.bowsBeforeSpeaking) continue;
-        const key = `${stroke.pieces[0]!.event.head.id}@${stroke.begins.at}-${stroke.pieces.at(-1)!.event.head.id}+${stroke.cutAfter ?? 'end'}`;
-        const same = found.get(key);
-        if (same) same.seats.push(...group.seats);
-        else found.set(key, { stroke, used, seats: [...group.seats] });
+    const found = new Map<string, TooLong>();
+    part.voices.forEach((voice, index) => {
+      const starts = printedStarts(part.printed[index]!, voice.length);
+      for (const group of part.groups) {
+        for (const stroke of group.strokes[index]!) {
+          const used = bowUsed(stroke, instrument, settings.bowSeconds, settings.assumedDynamic);
+          if (used <= settings.bowsBeforeSpeaking) continue;
+          const place = starts[stroke.begins.event]!;
+          const known = found.get(place);
+          const worse = known && known.used >= used ? known : { stroke, used };
+          found.set(place, { ...worse, seats: new Set([...(known?.seats ?? []), ...group.seats]) });
+        }
       }
-    }
-    for (const [key, { stroke, used, seats }] of found) {
-      const { head } = stroke.pieces[0]!.event;
-      const dynamic = bowDynamic(head.dynamic, settings.assumedDynamic);
-      const facts = {
-        seconds: tenths(secondsOf(stroke)),
-        dynamic: head.dynamic ?? `${dynamic} (none is printed yet)`,
-        bows: tenths(used),
-        tempo: part.tempo.isAssumed(stroke.pieces[0]!.event.from) ? ` if a quarter goes at ${settings.assumedTempo}` : '',
+    });
+    for (const [place, { stroke, used, seats }] of found) {
+      const { dynamic } = headOf(stroke);
+      const seconds = stroke.pieces.reduce((sum, piece) => sum + piece.seconds, 0);
+      const finding = {
+        place,
+        measure: stroke.begins.measure,
+        notes: [...new Set(stroke.pieces.map(({ event }) => event.head.id))],
+        seats: part.seats.filter((seat) => seats.has(seat)),
+        exposure: exposureAt(dynamic, settings.assumedDynamic),
+        facts: {
+          seconds: tenths(seconds),
+          dynamic: dynamic ?? `${bowDynamic(dynamic, settings.assumedDynamic)} (none is printed yet)`,
+          bows: counted(tenths(used), 'bow'),
+          tempo: part.tempo.isAssumed(stroke.pieces[0]!.event.from) ? ` if a quarter goes at ${settings.assumedTempo}` : '',
+        },
       };
-      const notes = [...new Set(stroke.pieces.map(({ event }) => event.head.id))];
-      const place = { measure: stroke.begins.measure, notes, seats, exposure: exposureAt(head.dynamic, settings.assumedDynamic), place: key };
-      if (used > settings.bowsOutOfReach) report({ ...place, message: 'outOfReach', severity: 'cannotPlay', facts });
-      else report({ ...place, message: 'needsMore', facts });
+      if (used > settings.bowsOutOfReach) report({ ...finding, message: 'outOfReach', severity: 'cannotPlay' });
+      else report({ ...finding, message: 'needsMore' });
     }
   },
 });

@@ -35,7 +35,7 @@ export default defineRule({
               notes: [...new Set(events.map((head) => head.id))],
               seats: [seat, partnerOf(seat)],
               exposure: exposureAt(events[0]!.dynamic, assumedDynamic),
-              place: `desk ${deskOf(seat)}@${first.at}-${second.at}`,
+              place: `desk ${deskOf(seat)}/${events[0]!.id}@${first.at}-${second.at}`,
             };
             if (together) report({ ...place, message: 'sameMoment', facts: {} });
             else if (apart < partnersApart) report({ ...place, message: 'tooClose', facts: { seconds: Math.round(apart * 100) / 100, least: partnersApart } });

@@ -2,7 +2,7 @@ import { isOutside, partnerOf, type SeatId } from '../../../music/seat.ts';
 import { pitchName } from '../../../music/pitch.ts';
 import { exposureOfScore } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
-import { type Shift, shiftsOf } from '../../shifts.ts';
+import { type Shift, shiftReader } from '../../shifts.ts';
 import { counted } from '../../words.ts';
 
 /** However short the part, this many are worth saying. Chosen, not measured. */
@@ -20,8 +20,9 @@ export default defineRule({
   check(part, report) {
     const { shiftScore, shiftsAtMost } = part.settings;
     const made = new Map<SeatId, Map<string, Shift>>();
+    const shiftsOf = shiftReader(part);
     for (const group of part.groups) {
-      const shifts = new Map(shiftsOf(part, group).map((shift) => [shift.event.head.id, shift]));
+      const shifts = new Map(shiftsOf(group).map((shift) => [shift.event.head.id, shift]));
       for (const seat of group.seats) made.set(seat, shifts);
     }
     const shared = new Map<string, { shift: Shift; seats: SeatId[] }>();

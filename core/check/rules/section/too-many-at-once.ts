@@ -45,7 +45,7 @@ export default defineRule({
           notes: [...new Set(heads.map((head) => head.id))],
           seats,
           exposure: exposureAt(heads[0]!.dynamic, assumedDynamic),
-          place: String(instant.at),
+          place: `${heads[0]!.id}@${instant.at}`,
           facts: { count: seats.length, within: togetherWithin, allowed },
         });
       }

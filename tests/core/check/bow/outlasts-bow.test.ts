@@ -18,7 +18,7 @@ ruleTable(rule, {
     { title: 'a forced attack on a soft held note', music: '{fp} {q=60} D5:8' },
   ],
   broken: [
-    { title: 'a slur of 14 s at ff', music: '{ff} {q=60} D5:7( | E5:7)', finds: [{ message: 'outOfReach', severity: 'cannotPlay', measure: 1, notes: ['m1n0', 'm2n0'], seats: 'all', text: /14 s at ff, about 5.6 bows:/ }] },
+    { title: 'a slur of 14 s at ff', music: '{ff} {q=60} D5:7( | E5:7)', finds: [{ message: 'outOfReach', severity: 'cannotPlay', measure: 1, notes: ['m1n0', 'm2n0'], seats: 'all', text: /14 s at ff, about 5.6 bows \(everyone\):/ }] },
     { title: 'a held note of 6 s at mf', music: '{mf} {q=60} D5:6', finds: [{ message: 'needsMore', severity: 'worthALook', text: 'about 1.1 bows' }] },
     { title: 'tied notes across barlines', music: '{f} {q=60} r:3 D5:1~ | D5:4', finds: [{ message: 'needsMore', measure: 1, notes: ['m1n0', 'm2n0'] }] },
     { title: 'eight seconds at p on a cello, whose bow is shorter', music: '{p} {q=60} D3:4( | E3:4)', instrument: 'cello', finds: [{ message: 'needsMore' }] },
