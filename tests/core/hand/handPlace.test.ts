@@ -53,7 +53,7 @@ describe('where the hand is', () => {
     const scales = JSON.parse(readFileSync(join(corpus!, 'handbook/violin_scales_3oct.json'), 'utf8')) as { key: string; notes: ScaleNote[] }[];
     let [agree, all] = [0, 0];
     for (const { key, notes } of scales) {
-      const flat = /flat/.test(key) || /^F/.test(key);
+      const flat = /^[A-G]b/.test(key);
       for (const { midi, string, position, finger } of notes) {
         if (finger === 0) continue;
         const letters = flat ? ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B'] : ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'];
