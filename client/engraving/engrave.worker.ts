@@ -30,6 +30,8 @@ const FIXED = {
   barLineWidth: 0.34,
   stemWidth: 0.24,
   hairpinThickness: 0.26,
+  hairpinSize: 2.6,
+  dynamDist: 2.4,
   slurMidpointThickness: 0.5,
   slurEndpointThickness: 0.16,
   spacingNonLinear: 0.6,

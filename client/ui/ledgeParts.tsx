@@ -10,7 +10,16 @@ export function LedgeKey({ label, cap, onPress, pressed, children }: { label: st
   );
 }
 
-/** A word that does something, with its key below. */
+/** A word that does something, after its key; such words stand in a line under the sentence. */
+export function LedgeMove({ word, cap, onPress, on = false }: { word: string; cap: string; onPress: () => void; on?: boolean }): ReactNode {
+  return (
+    <button type="button" className={on ? 'ledge-move on' : 'ledge-move'} aria-label={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+      <b aria-hidden="true">{cap}</b> {word}
+    </button>
+  );
+}
+
+/** A word in large letters that does something to what is chosen, with its key below. */
 export function LedgeWord({ word, cap, onPress, on = false }: { word: string; cap?: string; onPress: () => void; on?: boolean }): ReactNode {
   return (
     <button type="button" className={on ? 'ledge-word on' : 'ledge-word'} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>

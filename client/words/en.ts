@@ -61,10 +61,7 @@ export const en = {
   partComes: 'The part is being fetched.',
   engravingFailed: 'This part could not be engraved. Load the page again; the marks are kept.',
   stand: {
-    rest: 'n next open · w next to watch · Enter open · ? keys',
-    draft: (n: number, where: string) => `${count(n, 'mark')} pencilled in ${where}. Enter lays the slip, z takes back`,
-    open: 'Open. + for · − against · s say something · Esc close',
-    openPrincipal: 'Open. ↓ slip · Enter ink in · a set aside · s say something · Esc close',
+    draft: (n: number, where: string) => `${count(n, 'mark')} pencilled in ${where}.`,
     nothingOpen: 'No measure is open. Type a mark to propose one.',
     nothingToWatch: 'Nothing to watch.',
     noNote: 'No note is in hand. Tap a note, or press an arrow key.',
@@ -149,7 +146,7 @@ export const en = {
       ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
     ] as [string, string][],
   },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', lay: 'lay the slip', keys: 'keys', say: 'say something', light: 'light', history: 'history' },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something' },
 };
 
 export type Words = typeof en;
