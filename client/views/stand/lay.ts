@@ -27,6 +27,7 @@ export function lay(desk: Desk, why: string, seats: Seats, ink: boolean): boolea
   const n = pencil.draft.length;
   desk.write({ type: 'laid' });
   desk.setRevising(null);
-  if (!ink || inked) desk.say(inked ? words.stand.inked(n) : words.stand.laid(n));
+  // Without a line nobody sees it yet: then the ledge says what waits.
+  if (desk.snapshot.status === 'live' && (!ink || inked)) desk.say(inked ? words.stand.inked(n) : words.stand.laid(n));
   return true;
 }
