@@ -10,7 +10,6 @@ const FIXED = {
   // One system a page: no page is ever high enough for two.
   pageHeight: 100,
   adjustPageHeight: true,
-  breaks: 'auto',
   condense: 'none',
   header: 'none',
   footer: 'none',
@@ -23,7 +22,6 @@ const FIXED = {
   pageMarginBottom: 0,
   font: 'Leipzig',
   mnumInterval: 0,
-  minLastJustification: 0.4,
   xmlIdSeed: 7,
   svgAdditionalAttribute: ['fing@startid', 'slur@startid'],
   staffLineWidth: 0.2,
@@ -57,7 +55,7 @@ function ranges(toolkit: VerovioToolkit, measures: number): SystemRange[] {
 async function answer(message: ToEngraver): Promise<FromEngraver> {
   const toolkit = await ready;
   if (message.kind === 'lay') {
-    toolkit.setOptions({ ...FIXED, pageWidth: Math.round(message.width * 18), spacingLinear: message.spacing });
+    toolkit.setOptions({ ...FIXED, pageWidth: Math.round(message.width * 18), spacingLinear: message.spacing, ...(message.oneLine ? { breaks: 'encoded', minLastJustification: 0 } : { breaks: 'auto', minLastJustification: 0.4 }) });
     if (!toolkit.loadData(withoutNames(message.text))) return { kind: 'failed', job: message.job, why: toolkit.getLog() };
     noteIds = new Set([...message.text.matchAll(/<note\b[^>]*\bid="([^"]+)"/g)].map(([, id]) => id!));
     return { kind: 'laid', job: message.job, systems: ranges(toolkit, message.measures) };
