@@ -13,7 +13,7 @@ export interface EngravingStore {
   getSnapshot(): EngravingSnapshot;
   subscribe(changed: () => void): () => void;
   /** Lay the part out anew, `width` staff spaces wide. `spacing`: how far notes stand apart. `oneLine`: all of it in one system. */
-  lay(text: string, width: number, measures: number, spacing: number, oneLine?: boolean): void;
+  lay(text: string, width: number, spacing: number, oneLine?: boolean): void;
   /** The system now looked at: drawn first, then those after it. */
   near(system: number): void;
   close(): void;
@@ -63,9 +63,9 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
       listeners.add(changed);
       return () => listeners.delete(changed);
     },
-    lay(text, width, measures, spacing, oneLine = false) {
+    lay(text, width, spacing, oneLine = false) {
       job += 1;
-      post({ kind: 'lay', job, text, width, measures, spacing, oneLine });
+      post({ kind: 'lay', job, text, width, spacing, oneLine });
     },
     near(system) {
       wanted = system;

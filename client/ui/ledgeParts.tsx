@@ -5,16 +5,31 @@ export function LedgeKey({ label, cap, onPress, pressed, children }: { label: st
   return (
     <button type="button" className="ledge-key" aria-label={label} title={cap ? `${label} (${cap})` : label} aria-pressed={pressed} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
       {children}
-      {cap ? <small aria-hidden="true">{cap}</small> : null}
+      {cap ? <Cap cap={cap} /> : null}
     </button>
   );
 }
 
+/** The key on the keyboard; Shift as the arrow that is printed on it. */
+function Cap({ cap }: { cap: string }): ReactNode {
+  const shifted = cap.startsWith('Shift ');
+  return (
+    <small aria-hidden="true">
+      {shifted ? (
+        <svg className="shift" viewBox="0 0 9 9">
+          <path d="M4.5 .6L8.2 4.4H6.2V8.2H2.8V4.4H.8Z" />
+        </svg>
+      ) : null}
+      {shifted ? cap.slice(6) : cap}
+    </small>
+  );
+}
+
 /** A word that does something, after its key; such words stand in a line under the sentence. */
-export function LedgeMove({ word, cap, onPress, on = false }: { word: string; cap: string; onPress: () => void; on?: boolean }): ReactNode {
+export function LedgeMove({ word, short, cap, onPress, on = false }: { word: string; short: string; cap: string; onPress: () => void; on?: boolean }): ReactNode {
   return (
     <button type="button" className={on ? 'ledge-move on' : 'ledge-move'} aria-label={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
-      <b aria-hidden="true">{cap}</b> {word}
+      <b aria-hidden="true">{cap}</b> {short}
     </button>
   );
 }

@@ -137,7 +137,7 @@ export const en = {
   shelf: {
     middle: 'all programmes',
     where: (n: number) => (n ? `${count(n, 'programme')} on the shelf.` : 'The shelf is empty.'),
-    whereSub: 'Enter opens a folder.',
+    whereSub: 'Choose one to open its folder.',
     emptyLibrarian: 'Put a programme on the shelf, then lay a score on it.',
     emptyOther: 'The librarian has not put a programme on it yet.',
     add: 'A new programme',
@@ -224,7 +224,7 @@ export const en = {
     legend: 'upper line frog, lower line point; an even braid is a good desk',
     within: ['changes within', 'a quarter second'] as const,
     none: 'No passage is staggered yet.',
-    noneSub: 'On the stand: ↓ chooses a seat, c pencils a bow change for it. Its passage then stands here.',
+    noneSub: 'On the stand: the down arrow chooses a seat, c pencils a bow change for it. Its passage then stands here.',
     noSection: 'This part is not with a section yet.',
     noSectionSub: 'The librarian puts it with one, in the folder.',
     label: (seats: number, where: string, findings: number) => `${count(seats, 'seat')} at their desks over ${where}. ${findings ? `${count(findings, 'finding')}.` : 'Nothing to watch.'}`,
@@ -232,7 +232,7 @@ export const en = {
     change: (seat: string, measure: string, toward: string) => `${seat} changes in ${measure}, ${toward}.`,
     toFrog: 'at the frog',
     toPoint: 'at the point',
-    sub: '← → change · ↑ ↓ desk · Enter on the stand',
+    sub: 'arrows: change, desk · Enter: on the stand',
     next: 'next passage',
     onStand: 'on the stand',
     inWords: 'In words.',
@@ -250,7 +250,7 @@ export const en = {
     title: 'Keys on the stand',
     close: 'Esc closes this',
     rows: [
-      ['← →', 'note'], ['Ctrl ← →', 'measure'], ['Shift ← →', 'passage'], ['↑ ↓', 'seat, or slip when open'],
+      ['left right', 'note'], ['Ctrl left right', 'measure'], ['Shift left right', 'passage'], ['up down', 'seat, or slip when open'],
       ['0–4', 'finger'], ['t', 'thumb'], ['=', 'then a finger: it takes over'], ['Shift 1–4', 'string'], ['x', 'extension, contraction'], ['h', 'harmonic'],
       ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
       ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
@@ -258,7 +258,7 @@ export const en = {
       ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
     ] as [string, string][],
   },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light' },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', short: { open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -1,10 +1,11 @@
-import { useState, type ReactNode } from 'react';
+import { useEffect, useState, type ReactNode } from 'react';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
+import { rememberPart } from '../../ui/remembered.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { day } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
@@ -43,6 +44,10 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       again();
       return sentence;
     });
+  const inHand = cell?.part.id;
+  useEffect(() => {
+    if (inHand) rememberPart(inHand);
+  }, [inHand]);
   useFolderKeys(cells, cell?.part.id ?? null, (id) => (say(null), choose(id)));
   const gone = !programme;
   const sentence = gone ? words.folder.gone : cell ? words.folder.where(cell.work.title, cell.part.name) : words.folder.empty;

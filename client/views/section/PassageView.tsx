@@ -32,7 +32,7 @@ export function PassageView({ passage, drawing, section, index, places, here, ma
   const desks = desksOf(passage.seats.map(({ seat }) => seat));
   const bows = new Map(passage.seats.map(({ seat, bows }) => [seat, bows]));
   const name = (seat: string | null) => section.seats.find((place) => place.seat === seat)?.person?.name ?? words.section.nobody;
-  const lanes = Math.max(geometry.bottom + 6, geometry.height + 1);
+  const lanes = Math.max(geometry.bottom + 6, geometry.height + 1, ...geometry.low.map(({ y1 }) => y1 + 2));
   const y = (i: number) => lanes + i * (LANE + GAP);
   const ground = y(desks.length) + 5;
   const left = x(passage.start);
@@ -46,7 +46,7 @@ export function PassageView({ passage, drawing, section, index, places, here, ma
       {passage.barlines.map(({ ordinal, second }) => (
         <g key={ordinal}>
           {second > passage.start ? <path className="down" d={`M${geometry.measures.find((measure) => measure.ordinal === ordinal)?.x0 ?? x(second)} ${geometry.bottom}V${ground}`} /> : null}
-          <text className="barno quiet" x={(geometry.measures.find((measure) => measure.ordinal === ordinal)?.x0 ?? x(second)) + 0.6} y={ground + 2.4}>
+          <text className="barno quiet" x={Math.max(left, geometry.measures.find((measure) => measure.ordinal === ordinal)?.x0 ?? x(second)) + 0.6} y={ground + 2.4}>
             {numberOf(index.part.measures[ordinal - 1]!)}
           </text>
         </g>

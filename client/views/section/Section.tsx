@@ -9,6 +9,7 @@ import { passageOf } from '../../engraving/passage.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
 import { useEngraving } from '../../engraving/useEngraving.ts';
 import { indexPart, numberOf } from '../../library/partIndex.ts';
+import { useFolderOf } from '../../library/useFolderOf.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { go, type Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
@@ -32,6 +33,7 @@ import { usePicture } from './usePicture.ts';
 /** The desks against time, passage by passage, for the part shown. */
 export function Section({ opened, section, text, place }: { opened: OpenedPart; section: SectionView; text: string | null; place: Extract<Place, { at: 'section' }> }): ReactNode {
   const { view, snapshot } = opened;
+  useFolderOf(view.work.id);
   const seats = useMemo(() => section.seats.map(({ seat }) => seat), [section]);
   const index = useMemo(() => indexPart(view.part), [view.part]);
   const input = useMemo(() => ({ seats, marks: inForce(snapshot.state, seats), settings: section.settings }), [seats, snapshot.state, section.settings]);
@@ -46,7 +48,7 @@ export function Section({ opened, section, text, place }: { opened: OpenedPart; 
   const margin = kind === 'phone' ? 14 : 20;
   const width = kind === 'laptop' ? music - margin - 38 : music - margin;
   const line = useMemo(() => (text && passage ? passageOf(text, passage.from, passage.to) : null), [text, passage]);
-  const { engraved } = useEngraving(line, width, view.part.measures.length, 0.2, true);
+  const { engraved } = useEngraving(line, width, 0.2, true);
   const drawing = engraved.systems[0]?.drawing ?? null;
 
   const near = useMemo(() => (passage ? heard(findings, snapshot.state.mutes).filter(({ measure, rule }) => measure >= passage.from && measure <= passage.to && /^(desk|section)\//.test(rule)) : []), [findings, snapshot.state.mutes, passage]);

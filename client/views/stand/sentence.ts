@@ -57,7 +57,7 @@ export function subSentence(desk: Desk, engraving: string | null): string | null
   const range = rangeOf(pencil.draft, desk.facts);
   if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);
-  if (finding) return [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  if (finding) return desk.caret.open === finding.measure ? finding.text : [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;
   if (state.locked) return words.stand.lifted;
