@@ -8,9 +8,9 @@ import { isPrincipal, type Desk } from './desk.ts';
 export function StandTools({ desk, onCommand }: { desk: Desk; onCommand(command: Command): void }): ReactNode {
   const [more, setMore] = useState(false);
   return (
-    <>
+    <div className="tools">
       <SignKeys more={more} onMore={() => setMore(!more)} onCommand={onCommand} substituting={desk.pencil.substituting} />
       <Pencils held={desk.pencil.held} ink={isPrincipal(desk)} onHold={(held) => desk.write({ type: 'hold', held })} />
-    </>
+    </div>
   );
 }
