@@ -28,8 +28,9 @@ function Cap({ cap }: { cap: string }): ReactNode {
 /** A word that does something, after its key; such words stand in a line under the sentence. */
 export function LedgeMove({ word, short, cap, onPress, on = false }: { word: string; short: string; cap: string; onPress: () => void; on?: boolean }): ReactNode {
   return (
-    <button type="button" className={on ? 'ledge-move on' : 'ledge-move'} aria-label={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
-      <b aria-hidden="true">{cap}</b> {short}
+    <button type="button" className={on ? 'ledge-move on' : 'ledge-move'} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+      <b aria-hidden="true">{cap}</b> <span aria-hidden="true">{short}</span>
+      <span className="offstage">{word}</span>
     </button>
   );
 }

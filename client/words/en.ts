@@ -183,6 +183,7 @@ export const en = {
     noSection: 'no section yet',
     players: (n: number, desks: number) => `${count(n, 'player').toLowerCase()}, ${count(desks, 'desk').toLowerCase()}`,
     cell: (work: string, part: string, stage: string, open: number) => `${work}, ${part}: ${stage}${open ? `, ${open} open` : ''}`,
+    of: (work: string, part: string) => `${work}, ${part}: `,
     locked: 'locked',
     open: (n: number) => (n === 1 ? '1 slip open' : `${n} slips open`),
     measures: (n: number) => `${n} measures`,

@@ -9,10 +9,13 @@ function PartCell({ cell, chosen, onChoose }: { cell: Cell; chosen: boolean; onC
   const stage = words.stages[part.stage];
   return (
     <button
-      type="button" className="part-cell" data-part={part.id} data-stage={part.stage} aria-pressed={chosen} aria-label={words.folder.cell(work.title, part.name, stage, part.open)}
+      type="button" className="part-cell" data-part={part.id} data-stage={part.stage} aria-pressed={chosen}
       onClick={() => (chosen ? go({ at: 'stand', part: part.id, measure: null }) : onChoose(part.id))}
     >
-      <StageStaff stage={part.stage} label={stage} />
+      <span className="offstage">{words.folder.of(work.title, part.name)}</span>
+      <span aria-hidden="true">
+        <StageStaff stage={part.stage} label={stage} />
+      </span>
       <b>{stage}</b>
       <span>{[part.open ? words.folder.open(part.open) : '', part.locked ? words.folder.locked : ''].filter(Boolean).join(' · ') || '\u00a0'}</span>
     </button>

@@ -61,7 +61,8 @@ export function HandOut({ me, cell, sections, act }: { me: Me; cell: Cell; secti
         <div>
           <dt>{words.folder.original}</dt>
           <dd>
-            <a href={sourceAddress(part.id)} download aria-label={words.folder.original}>
+            <a href={sourceAddress(part.id)} download>
+              <span className="offstage">{words.folder.original}: </span>
               {work.fileName}
             </a>
           </dd>
