@@ -3,7 +3,8 @@ import type { ReactNode } from 'react';
 /** One key on the ledge: what it shows, the key on the keyboard, and what it does. */
 export function LedgeKey({ label, cap, onPress, pressed, children }: { label: string; cap?: string; onPress: () => void; pressed?: boolean; children: ReactNode }): ReactNode {
   return (
-    <button type="button" className="ledge-key" aria-label={label} title={cap ? `${label} (${cap})` : label} aria-pressed={pressed} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+    <button type="button" className="ledge-key" title={cap ? `${label} (${cap})` : label} aria-pressed={pressed} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+      <span className="offstage">{label}</span>
       {children}
       {cap ? <Cap cap={cap} /> : null}
     </button>

@@ -29,7 +29,11 @@ export function StandLine({ desk, line }: { desk: Desk; line: LineState }): Reac
       return (
         <LedgeLine
           key="why" label={words.line.why} button={line.ink ? words.line.ink : words.line.lay} text={line.text} max={500} seats={{ chosen: line.seats, all: desk.seats }} onLeave={leave}
-          onWrite={(text, seats) => lay(desk, text, seats, line.ink) && leave()}
+          onWrite={(text, seats) => {
+            // Refused or not: the sentence that says so stands where the line is now.
+            lay(desk, text, seats, line.ink);
+            leave();
+          }}
         />
       );
     case 'words': {
