@@ -100,6 +100,12 @@ describe('three people on one part', PATIENT, () => {
     await principal.finding('fingering/zero-is-open', note('18', 1)).waitFor({ state: 'detached' });
   });
 
+  it('the next place to watch is where desk 4 would change bow together, and the sentence says what to do', async () => {
+    await principal.press('w');
+    await principal.sentence().filter({ hasText: /Measure 49.*Desk 4: the two players change bow 0.33 s apart in measure 49/s }).waitFor();
+    await principal.goTo('18');
+  });
+
   it('what the principal proposes by keyboard the player sees without loading the page again', async () => {
     await player.goTo('18');
     await principal.press('3', 'u', 'ArrowRight', '2', 'ArrowRight', '1', 'c');
@@ -199,7 +205,12 @@ describe('every screen', PATIENT, () => {
       for (const path of paths) {
         await page.goto((role === 'player' ? line.origin : house.origin) + path);
         await page.locator(path.startsWith('/stand') ? '[data-note]' : 'h1').first().waitFor({ timeout: 120_000 });
-        if (path.startsWith('/stand')) await page.keyboard.press('Enter');
+        if (path.startsWith('/stand')) {
+          await page.keyboard.press('Enter');
+          await page.getByRole('article').first().waitFor();
+          await page.waitForFunction((systems) => document.querySelectorAll('main .sys').length >= systems, await page.locator('[data-system]').count());
+        }
+        if (path.startsWith('/section')) await page.getByRole('img', { name: /seats at their desks/ }).waitFor();
         found.push(...(await seriousViolations(page)).map((line) => `${role} ${path} ${line}`));
         await page.screenshot({ path: join(PICTURES, `${path.split('/')[1]}-${page.viewportSize()!.width}.png`) });
       }
