@@ -87,6 +87,17 @@ describe('three people on one part', PATIENT, () => {
     await pages.principal.locator('main .present', { hasText: 'Marek Dvorsin' }).waitFor();
   });
 
+  it('a measure that is gone to while the part is still being engraved is in view when it is', async () => {
+    await principal.stand(part.id);
+    await principal.goTo('80');
+    const area = pages.principal.locator(`[data-note="${note('80', 1)}"]`);
+    await area.waitFor();
+    await pages.principal.waitForFunction((systems) => document.querySelectorAll('main .sys').length >= systems, await pages.principal.locator('[data-system]').count());
+    const { y } = (await area.boundingBox())!;
+    expect(y).toBeGreaterThan(0);
+    expect(y).toBeLessThan(SIZES.principal.height);
+  });
+
   it('the part stands note for note where time and pitch put it, and every note can be touched', async () => {
     expect(await misplaced(pages.principal, part.part)).toEqual([]);
     expect(await misplaced(pages.player, part.part)).toEqual([]);
