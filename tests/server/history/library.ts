@@ -15,7 +15,7 @@ export function caller(address: string, cookie: string) {
     const payload = body === undefined || body instanceof FormData ? {} : { headers: { 'content-type': 'application/json' } };
     const init = { method, headers: { cookie, ...payload.headers }, ...(body === undefined ? {} : { body: body instanceof FormData ? body : JSON.stringify(body) }) };
     for (;;) {
-      const reply = await fetch(`${address}${path}`, init).catch(() => null);
+      const reply = await fetch(`${address}${path}`, { ...init, signal: AbortSignal.timeout(15_000) }).catch(() => null);
       if (reply && reply.status < 500) return (await reply.json()) as T;
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
