@@ -72,6 +72,7 @@ describe('bowline check', () => {
     ['a part that is no string part', () => [SCORE, '--part', 'P2'], /Part P2 \(Flute\).*\{"instrument":"violin"\}/],
     ['no part named', () => [SCORE], /--part is missing/],
     ['a setting of wrong form', () => [SCORE, '--part', 'P1', '--section', file('wrong.json', { players: 4, settings: { partnersApart: 'far' } })], /settings\.partnersApart/],
+    ['a lowest string that is none', () => [SCORE, '--part', 'P1', '--section', file('string.json', { settings: { lowestString: 60 }, instrument: 'viola' })], /lowestString/],
     ['a setting that does not exist', () => [SCORE, '--part', 'P1', '--section', file('unknown.json', { settings: { partnersApartt: 1 } })], /partnersApartt/],
     ['a section that is no JSON', () => [SCORE, '--part', 'P1', '--section', file('broken.json', '{')], /no JSON/],
     ['both players and seats', () => [SCORE, '--part', 'P1', '--section', file('both.json', { players: 2, seats: ['1o'] })], /not both/],
