@@ -9,9 +9,9 @@ export interface Addition {
   /** Words above, before the note. */
   words: string[];
   /** Printed children of `technical` that a mark supersedes. */
-  hiddenTechnical: XmlElement[];
+  hiddenTechnical: Set<XmlElement>;
   /** Printed slur ends that a mark supersedes. */
-  hiddenSlurs: XmlElement[];
+  hiddenSlurs: Set<XmlElement>;
 }
 
 /** The additions of a document, note element by note element. */
@@ -21,7 +21,7 @@ export class Additions {
   at(element: XmlElement): Addition {
     const known = this.byElement.get(element);
     if (known) return known;
-    const fresh: Addition = { technical: [], slurStops: [], slurStarts: [], words: [], hiddenTechnical: [], hiddenSlurs: [] };
+    const fresh: Addition = { technical: [], slurStops: [], slurStarts: [], words: [], hiddenTechnical: new Set(), hiddenSlurs: new Set() };
     this.byElement.set(element, fresh);
     return fresh;
   }

@@ -8,7 +8,9 @@ const AFTER_NOTATIONS = new Set(['lyric', 'play', 'listen']);
 
 /** The edits of one note: what is added stands in the manner of its neighbours, on lines of its own or not. */
 export function noteEdits(text: string, note: XmlElement, addition: Addition): Edit[] {
-  const { hiddenTechnical, hiddenSlurs, technical } = addition;
+  const { technical } = addition;
+  const hiddenTechnical = [...addition.hiddenTechnical];
+  const hiddenSlurs = [...addition.hiddenSlurs];
   const slurs = [...addition.slurStops, ...addition.slurStarts];
   const edits: Edit[] = [];
   const notations = childrenNamed(note, 'notations').find((element) => !isHidden(element));

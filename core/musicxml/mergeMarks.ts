@@ -67,12 +67,12 @@ function addPart(source: ReadPart, { ids, marks, part }: MarkedPart, hide: boole
     if (hide) {
       const { said, elements } = supersededBy(value, element);
       if (said) continue;
-      addition.hiddenTechnical.push(...elements);
+      for (const printed of elements) addition.hiddenTechnical.add(printed);
     }
     addition.technical.push(...technicalXml(value));
     if (value.kind === 'text') additions.at(order.head(standing).element).words.push(escaped(value.text, expressible));
     else if (value.kind === 'slur') slurs[value.slur](standing);
-    else if (value.kind === 'none' && value.slot === 'slur' && hide) slurs.rubOut(standing, additions);
+    else if (value.kind === 'none' && value.slot === 'slur' && hide) slurs.rubOut(standing);
   }
   slurs.write(additions, hide);
   return undefined;

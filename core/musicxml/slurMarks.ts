@@ -21,6 +21,7 @@ export class SlurMarks {
   private readonly order: VoiceOrder;
   private readonly slurs: Placed[];
   private readonly splits = new Map<Placed, Set<Standing>>();
+  private readonly rubbedOut = new Set<Placed>();
   private readonly joins: Placed[] = [];
 
   constructor(order: VoiceOrder, slurs: readonly NumberedSlur[]) {
@@ -51,16 +52,18 @@ export class SlurMarks {
   }
 
   /** The slurs that begin on a note are no longer shown. */
-  rubOut(standing: Standing, additions: Additions): void {
+  rubOut(standing: Standing): void {
     const head = this.order.head(standing);
-    for (const slur of this.slurs.filter(({ from }) => from === head)) {
-      hideEnd(slur.from.element, 'start', slur.number, additions);
-      hideEnd(slur.to.element, 'stop', slur.number, additions);
-    }
+    for (const slur of this.slurs) if (slur.from === head) this.rubbedOut.add(slur);
   }
 
   write(additions: Additions, hide: boolean): void {
-    for (const [slur, points] of this.splits) this.writeStretches(slur, points, additions, hide);
+    for (const { from, to, number } of this.rubbedOut) {
+      hideEnd(from.element, 'start', number, additions);
+      hideEnd(to.element, 'stop', number, additions);
+    }
+    // A slur that is rubbed out has no stretches left to split it into.
+    for (const [slur, points] of this.splits) if (!this.rubbedOut.has(slur)) this.writeStretches(slur, points, additions, hide);
     for (const { from, to, number } of this.joins) {
       additions.at(from.element).slurStarts.push(slurXml('start', number));
       additions.at(to.element).slurStops.push(slurXml('stop', number));
@@ -100,6 +103,6 @@ const slurXml = (type: 'start' | 'stop', number: number) => `<slur type="${type}
 function hideEnd(note: XmlElement, type: 'start' | 'stop', number: number, additions: Additions): void {
   for (const notations of childrenNamed(note, 'notations').filter((element) => !isHidden(element))) {
     const end = childrenNamed(notations, 'slur').find(({ attributes }) => attributes.type === type && (Number(attributes.number ?? 1) || 1) === number);
-    if (end) additions.at(note).hiddenSlurs.push(end);
+    if (end) additions.at(note).hiddenSlurs.add(end);
   }
 }

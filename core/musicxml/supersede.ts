@@ -1,4 +1,4 @@
-import { type MarkValue, slotOf } from '../music/mark.ts';
+import { type MarkValue, slotKey, slotOf } from '../music/mark.ts';
 import { childrenNamed, isHidden, type XmlElement } from './element.ts';
 import { technicalMark } from './notations.ts';
 import { readMarks } from './readMarks.ts';
@@ -12,7 +12,7 @@ export function supersededBy(value: MarkValue, note: XmlElement): { said: boolea
     .filter((notations) => !isHidden(notations))
     .flatMap((notations) => childrenNamed(notations, 'technical'))
     .flatMap(({ children }) => children);
-  const marks = readMarks(elements.map((element) => technicalMark(element, false))).filter((mark) => slotOf(mark.value) === slotOf(value));
+  const marks = readMarks(elements.map((element) => technicalMark(element, false))).filter((mark) => (value.kind === 'none' ? slotOf(mark.value) === value.slot : slotKey(mark.value) === slotKey(value)));
   if (marks.length === 1 && JSON.stringify(marks[0]?.value) === JSON.stringify(value)) return { said: true, elements: [] };
   const indices = new Set(marks.flatMap(({ from }) => from));
   return { said: false, elements: elements.filter((_, index) => indices.has(index)) };

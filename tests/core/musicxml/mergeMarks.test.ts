@@ -53,6 +53,12 @@ describe('a printed mark under a new one', () => {
     expect(shown(merged(text, [[0, { kind: 'none', slot: 'finger' }]], 'hide'))).toEqual([[{ kind: 'bow', bow: 'down' }]]);
   });
 
+  it('of several bow changes on a long note, only the one at the same time is superseded', () => {
+    const text = merged(scoreText([note('C5', 16)]), [[0, { kind: 'change', after: 0 }], [0, { kind: 'change', after: '3/2' }]]);
+    expect(shown(merged(text, [[0, { kind: 'change', after: 1 }], [0, { kind: 'change', after: 0 }]], 'hide'))).toEqual([[{ kind: 'change', after: 0 }, { kind: 'change', after: '3/2' }, { kind: 'change', after: 1 }]]);
+    expect(shown(merged(text, [[0, { kind: 'none', slot: 'change' }]], 'hide'))).toEqual([[]]);
+  });
+
   it('can be hidden when it is the only one there', () => {
     expect(shown(merged(scoreText([note('C5', 16, printed('<up-bow/>'))]), [[0, { kind: 'none', slot: 'bow' }]], 'hide'))).toEqual([[]]);
   });
@@ -77,6 +83,12 @@ describe('a slur', () => {
 
   it('that is rubbed out is no longer shown', () => {
     expect(slurs(merged(legato, [[0, { kind: 'none', slot: 'slur' }]], 'hide'))).toEqual([]);
+  });
+
+  it('that is rubbed out and split at once is rubbed out', () => {
+    const text = merged(legato, [[0, { kind: 'none', slot: 'slur' }], [3, { kind: 'slur', slur: 'split' }]], 'hide');
+    expect(slurs(text)).toEqual([]);
+    expect(text.match(/<slur /g)).toHaveLength(2);
   });
 
   it('may be joined on, note after note', () => {
