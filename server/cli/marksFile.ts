@@ -3,7 +3,7 @@ import { ExactTimeText, Finger, type Mark, type MarkValue } from '../../core/mus
 import type { Part } from '../../core/music/part.ts';
 import { Seats } from '../../core/music/seat.ts';
 import { BadInput } from './command.ts';
-import { bytesOf } from './scoreFile.ts';
+import { jsonOf } from './scoreFile.ts';
 
 const After = z.union([ExactTimeText, z.string().regex(/^\d{1,6}$/).transform(Number)]);
 
@@ -33,13 +33,7 @@ export type MarksByPart = Map<string, Mark[]>;
 
 /** Reads MARKS.json against the parts of a score. Throws BadInput with every mark that cannot be used: its number, measure and note. */
 export async function readMarksFile(path: string, parts: readonly Part[]): Promise<MarksByPart> {
-  let content: unknown;
-  try {
-    content = JSON.parse(new TextDecoder().decode(await bytesOf(path)));
-  } catch (error) {
-    if (error instanceof SyntaxError) throw new BadInput(`${path}: This is no JSON (${error.message}). Correct it and try again.`);
-    throw error;
-  }
+  const content = await jsonOf(path);
   const outer = z.strictObject({ marks: z.array(z.unknown()).max(100_000) }).safeParse(content);
   if (!outer.success) throw new BadInput(`${path}: The file should be {"marks":[...]} and nothing else. ${sentence(outer.error)}`);
   const byPart: MarksByPart = new Map();

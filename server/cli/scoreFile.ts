@@ -20,6 +20,16 @@ export async function bytesOf(path: string): Promise<Uint8Array> {
   }
 }
 
+/** What stands in a JSON file that was named on the command line. */
+export async function jsonOf(path: string): Promise<unknown> {
+  const text = new TextDecoder().decode(await bytesOf(path));
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new BadInput(`${path}: This is no JSON (${(error as Error).message}). Correct it and try again.`);
+  }
+}
+
 /** Opens and reads a score, or throws BadInput with line and reason. */
 export async function openScore(path: string): Promise<ScoreFile> {
   const bytes = await bytesOf(path);

@@ -4,7 +4,7 @@ import type { Mark } from '../../core/music/mark.ts';
 import type { InstrumentName } from '../../core/music/part.ts';
 import { deskOf, isFor, SeatId, seatsFor } from '../../core/music/seat.ts';
 import { BadInput } from './command.ts';
-import { bytesOf } from './scoreFile.ts';
+import { jsonOf } from './scoreFile.ts';
 
 /** Who plays, and what the section has set for itself. */
 export interface SectionFile {
@@ -33,13 +33,7 @@ function seatsNamed(marks: readonly Mark[]): SeatId[] {
 /** Reads SECTION.json, or takes the section from the marks where there is none. Throws BadInput for what cannot be used. */
 export async function readSectionFile(path: string | undefined, marks: readonly Mark[]): Promise<SectionFile> {
   if (path === undefined) return { seats: seatsNamed(marks), settings: {} };
-  let content: unknown;
-  try {
-    content = JSON.parse(new TextDecoder().decode(await bytesOf(path)));
-  } catch (error) {
-    if (error instanceof SyntaxError) throw new BadInput(`${path}: This is no JSON (${error.message}). Correct it and try again.`);
-    throw error;
-  }
+  const content = await jsonOf(path);
   const parsed = Content.safeParse(content);
   if (!parsed.success) {
     throw new BadInput(

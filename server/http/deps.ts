@@ -1,7 +1,10 @@
-import type { Documents } from './documents.ts';
+import type * as documents from '../jobs/documents.ts';
 import type { Authority } from '../operations/authority.ts';
 import type { Notices } from '../operations/notices.ts';
 import type { Store } from '../store/store.ts';
+
+/** Long work on documents, off the main thread. */
+export type Documents = typeof documents;
 
 /** What the two faces need. Everything is given, so that an app can be built without listening and with any store. */
 export interface Deps {

@@ -2,7 +2,7 @@ import type { ImportAnswer, Trouble } from '../../core/agreement/wire/http.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { NewEdition } from '../store/library.ts';
 import type { Store } from '../store/store.ts';
-import type { Documents } from './documents.ts';
+import type { Documents } from './deps.ts';
 import { placeParts } from './placeParts.ts';
 
 export type Laid = { ok: true; answer: ImportAnswer; parts: string[] } | { ok: false; trouble: Trouble } | { ok: false; missing: true };

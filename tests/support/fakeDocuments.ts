@@ -1,4 +1,4 @@
-import type { Documents } from '../../server/http/documents.ts';
+import type { Documents } from '../../server/http/deps.ts';
 import { smallPart } from './smallPart.ts';
 
 /** Reads "Violin I:4,Oboe:4" as a score of those parts and measures; anything with "broken" in it is refused. Documents have tests of their own. */
