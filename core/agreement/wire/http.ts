@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Part } from '../../music/part.ts';
+import type { DocumentFault } from '../../musicxml/fault.ts';
 import type { SeatId } from '../../music/seat.ts';
 import type { LogEntry } from '../event.ts';
 import type { Role } from '../people.ts';
@@ -83,13 +84,7 @@ export interface LogView {
 }
 
 /** Every error body. `code` is permanent; a bug carries an `incident` name to say over the telephone. */
-export interface Trouble {
-  code: string;
-  text: string;
-  line?: number;
-  part?: string;
-  measure?: string;
-  element?: string;
+export interface Trouble extends DocumentFault {
   incident?: string;
 }
 
