@@ -31,7 +31,9 @@ export interface Desk {
   /** A sentence for the ledge until the next key. */
   say(sentence: string | null): void;
   message: string | null;
-  /** Marks in force with the draft as if inked in. */
+  /** Marks in force as the section stands by them. */
+  standing: readonly MarkInForce[];
+  /** The same with the draft as if inked in. */
   inForce: readonly MarkInForce[];
   checker: Checker | null;
   /** Everything the rules find, and what of it nobody has put to rest. */

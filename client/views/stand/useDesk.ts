@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useReducer, useState } from 'react';
 import { factsOf } from '../../../core/agreement/facts.ts';
+import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
 import { heard } from '../../checking/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
@@ -28,7 +29,8 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   const { state } = snapshot;
   const draftSeats = useMemo(() => (caret.seat === 'all' ? ('all' as const) : [caret.seat]), [caret.seat]);
-  const inForce = useMemo(() => withDraft(state, pencil.draft, draftSeats, facts), [state, pencil.draft, draftSeats, facts]);
+  const standing = useMemo(() => inForceOf(state, seats), [state, seats]);
+  const inForce = useMemo(() => (pencil.draft.length ? withDraft(state, pencil.draft, draftSeats, facts) : standing), [state, standing, pencil.draft, draftSeats, facts]);
   const checker = useChecker(view.part);
   const settings = view.section?.settings;
   const input = useMemo(() => ({ seats, marks: inForce, settings: settings ?? {} }), [seats, inForce, settings]);
@@ -42,7 +44,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   useEffect(() => () => session.look(null), [session]);
 
   return {
-    me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, inForce,
+    me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
     checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
   };
 }

@@ -2,7 +2,6 @@ import { useMemo } from 'react';
 import type { ShownMark } from '../../drawing/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import type { Mark } from '../../../core/music/mark.ts';
-import { inForce } from '../../../core/agreement/inForce.ts';
 import type { Desk } from './desk.ts';
 import { gone, inked, pencilled } from './shownMarks.ts';
 
@@ -17,10 +16,9 @@ function refusedMarks({ snapshot }: Desk): readonly Mark[] {
 
 /** Every mark to be drawn, by system: in ink, under the pencil, for me alone, not taken, and with the history on what is gone. */
 export function useShownMarks(desk: Desk, systems: EngravingSnapshot['systems']): readonly (readonly ShownMark[])[] {
-  const { state, pencil, caret, index, seats, history } = desk;
+  const { state, standing, pencil, caret, index, history } = desk;
   const refused = refusedMarks(desk);
   const all = useMemo(() => {
-    const standing = inForce(state, seats);
     const draft = new Set(pencil.draft.map(({ note, value }) => `${note} ${value.kind === 'none' ? value.slot : value.kind}`));
     const left = standing.filter(({ note, value }) => value.kind === 'change' || !draft.has(`${note} ${value.kind}`));
     return [
@@ -30,6 +28,6 @@ export function useShownMarks(desk: Desk, systems: EngravingSnapshot['systems'])
       ...pencilled(refused, 'all', standing, index, 'aside'),
       ...(history ? gone(state, index) : []),
     ];
-  }, [state, seats, pencil.draft, pencil.alone, caret.seat, index, history, refused]);
+  }, [state, standing, pencil.draft, pencil.alone, caret.seat, index, history, refused]);
   return useMemo(() => systems.map(({ drawing }) => (drawing ? all.filter(({ note }) => note in drawing.geometry.notes) : [])), [systems, all]);
 }
