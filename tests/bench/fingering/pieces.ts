@@ -1,0 +1,16 @@
+import type { LineNote } from '../../../core/fingering/line.ts';
+
+export interface Label {
+  /** 1 = highest; 0 where the data leave it blank. */
+  string: number;
+  position: number;
+  finger: number;
+}
+
+/** A piece with the fingerings of one or more players; a player may lack a note. */
+export interface Piece {
+  name: string;
+  work: string;
+  line: LineNote[];
+  players: (Label | null)[][];
+}
