@@ -14,3 +14,9 @@ export interface Place {
   /** Letters by which the place in the hand differs from the spelling; 0 where it agrees. */
   respelled: number;
 }
+
+/** The thumb as a finger number inside the engine; outside it is called "thumb". */
+export const THUMB = 5;
+
+/** How many places to consider: what is usual, with the long reaches of delayed shifts, or all that a mark or a chord may ask for. */
+export type Breadth = 'usual' | 'reaches' | 'all';

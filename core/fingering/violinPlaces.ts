@@ -1,5 +1,5 @@
 import type { StringNumber } from '../instruments/instrument.ts';
-import type { Place } from './frame.ts';
+import type { Breadth, Place } from './frame.ts';
 
 /** Lowest and highest plain place of each step above the open string, in semitones (tnua; 93 % of 97,617 stopped notes fit exactly). */
 const BAND: readonly (readonly [number, number])[] = [
@@ -17,8 +17,15 @@ function offBand(above: number, step: number): number {
   return above < low ? above - low : above > high ? above - high : 0;
 }
 
-function plausible(midi: number, place: Place): boolean {
+/** What the breadth `reaches` adds: 4 reaches two semitones further, the lower fingers two back, as in tenths, fingered octaves and delayed shifts. */
+function isReach({ finger, off, respelled }: Place): boolean {
+  return finger === 4 ? off > 0 && off <= 2 && respelled >= -2 && respelled <= 0 : off < 0 && off >= -2 && respelled <= 2 && respelled >= 0;
+}
+
+function plausible(midi: number, place: Place, breadth: Breadth): boolean {
   const { string, finger, position, off, respelled } = place;
+  if (breadth === 'all' && Math.abs(off) <= 2 && Math.abs(respelled) <= 2) return true;
+  if (breadth === 'reaches' && position <= 7 && isReach(place)) return true;
   if (Math.abs(off) > 1 || Math.abs(respelled) > 1) return false;
   if (position > 7 && !(string === 1 && midi >= 88)) return false;
   if (string > 1 && midi - OPEN_MIDI[string - 2]! >= 13) return false;
@@ -30,9 +37,10 @@ function plausible(midi: number, place: Place): boolean {
 /**
  * The places of a pitch on the violin: every string, position 1 to 12 and finger whose plain hand, or a reach of a semitone, takes it there.
  * `step` is the staff step from C0 as spelled. Pruned to what professionals use (97 % of their marks remain). Empty outside the instrument.
+ * `breadth` adds the long reaches that delayed shifts use, or all that marks and chords may ask for.
  * Invariant: ordered by string, position, finger. Example: B4 (71, step 34) has finger 1 in position 1 on string 2 among its places.
  */
-export function violinPlaces(midi: number, step: number): Place[] {
+export function violinPlaces(midi: number, step: number, breadth: Breadth = 'usual'): Place[] {
   const places: Place[] = [];
   for (const string of [1, 2, 3, 4] as StringNumber[]) {
     const above = midi - OPEN_MIDI[string - 1]!;
@@ -45,7 +53,7 @@ export function violinPlaces(midi: number, step: number): Place[] {
       for (let finger = 1; finger <= 4; finger += 1) {
         const inHand = position + finger - 1;
         const place: Place = { string, finger, position, above, off: offBand(above, inHand), respelled: inHand - spelled };
-        if (plausible(midi, place)) places.push(place);
+        if (plausible(midi, place, breadth)) places.push(place);
       }
     }
   }

@@ -1,0 +1,34 @@
+import type { TermWeights } from './terms/all.ts';
+
+export const AIMS = ['usual', 'smoothest', 'secure', 'one-colour', 'brightest', 'smallest-stretch'] as const;
+export type Aim = (typeof AIMS)[number];
+
+/** The weights a hand puts on its costs where no professionals' fingerings are known: chosen, not measured. */
+const HAND: TermWeights = {
+  handTravel: 0.45, haste: 0.6, slide: 0.3, stretch: 0.4, extension: 0.3, crossing: 0.2, hop: 0.5, outOfOrder: 1.5, openString: 0.15, weakFinger: 0.1, height: 0.35,
+};
+
+/** What each aim adds to the usual fingering: chosen, not measured. */
+const WISHES: Record<Aim, TermWeights> = {
+  usual: {},
+  smoothest: { slide: 3, handTravel: 0.25, stretch: 0.15, extension: 0.05, crossing: 0.35, outOfOrder: 1.5, openString: 0.4, hop: 0.3 },
+  secure: { handTravel: 0.4, haste: 1, stretch: 1, extension: 0.5, height: 0.8, outOfOrder: 1 },
+  'one-colour': { crossing: 1.2, openString: 0.6, outOfOrder: 1 },
+  brightest: { openString: -0.6, height: 1 },
+  'smallest-stretch': { stretch: 3, extension: 1.2, outOfOrder: 1 },
+};
+
+export interface Balance {
+  /** Weight of what professionals do, in expected differences from them; 0 where none is known. */
+  trust: number;
+  terms: TermWeights;
+}
+
+/** How an aim weighs what professionals do against the costs of the hand. `fitted`: their fingerings are known for this instrument. */
+export function balanceOf(aim: Aim, fitted: boolean): Balance {
+  const wishes = WISHES[aim];
+  if (fitted) return { trust: aim === 'usual' ? 1 : 0.35, terms: wishes };
+  const terms: TermWeights = { ...HAND };
+  for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;
+  return { trust: 0, terms };
+}
