@@ -1,18 +1,28 @@
-import type { ReactNode } from 'react';
+import { useEffect, type ReactNode } from 'react';
 import { usePlace } from './router.ts';
+import { FolderPlace } from './views/folder/FolderPlace.tsx';
+import { SectionPlace } from './views/section/SectionPlace.tsx';
 import { ShelfPlace } from './views/shelf/ShelfPlace.tsx';
 import { SignIn } from './views/signIn/SignIn.tsx';
 import { StandPlace } from './views/stand/StandPlace.tsx';
+import { words } from './words/words.ts';
 
 /** The place one is at. */
 export function App(): ReactNode {
   const place = usePlace();
+  useEffect(() => {
+    document.title = place.at === 'signIn' ? words.name : `${words.places[place.at]} · ${words.name}`;
+  }, [place.at]);
   switch (place.at) {
     case 'signIn':
       return <SignIn token={place.token} />;
+    case 'shelf':
+      return <ShelfPlace place={place} />;
+    case 'folder':
+      return <FolderPlace key={place.programme} place={place} />;
     case 'stand':
       return <StandPlace key={place.part} place={place} />;
-    default:
-      return <ShelfPlace place={place} />;
+    case 'section':
+      return <SectionPlace key={place.part} place={place} />;
   }
 }

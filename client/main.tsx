@@ -9,6 +9,8 @@ import './ui/styles/page.css';
 import './ui/styles/ledge.css';
 import './ui/styles/music.css';
 import './ui/styles/stand.css';
+import './ui/styles/folder.css';
+import './ui/styles/section.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

@@ -1,4 +1,5 @@
 import { checkPart } from '../../core/check/checkPart.ts';
+import { sectionPicture } from '../../core/check/sectionPicture.ts';
 import { RULES } from '../../core/check/registry.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { FromChecker, ToChecker } from './messages.ts';
@@ -15,7 +16,8 @@ port.onmessage = ({ data }) => {
   }
   if (!part) return;
   try {
-    port.postMessage({ kind: 'found', job: data.job, findings: checkPart({ ...data.input, part }) });
+    if (data.kind === 'check') port.postMessage({ kind: 'found', job: data.job, findings: checkPart({ ...data.input, part }) });
+    else port.postMessage({ kind: 'drawn', job: data.job, passages: sectionPicture({ ...data.input, part }) });
   } catch (fault) {
     port.postMessage({ kind: 'failed', job: data.job, why: String(fault) });
   }

@@ -19,7 +19,7 @@ export const STROKES = {
   up: 'M-.52-1.62L.0 0L.5-1.64',
   change: 'M.26-1.5L-.2 .1',
   retake: 'M-.1-1.5C.34-1.46.44-.98-.06-.62',
-  hooked: 'M-.6-.5C-.5-1.3.4-1.4.56-.62M.56-.62L.2-.86M.56-.62L.84-.98',
+  hooked: 'M-.74-.16H-.2M.22-.16H.76M-.86-.6C-.46-1.24.46-1.24.88-.62',
   split: 'M-.9-.34C-.7-.9-.4-1.06-.16-1.1M.9-.34C.7-.9.4-1.06.16-1.1M0-1.6V.0',
   join: 'M-.9-.34C-.5-1.24.5-1.24.9-.34',
 } as const;
@@ -38,10 +38,10 @@ const TEXTUAL = new Set<Stroke>(['0', '1', '2', '3', '4', 'I', 'II', 'III', 'IV'
 /** True for what ink writes with the figures of the text face. */
 export const isLettered = (stroke: Stroke): boolean => TEXTUAL.has(stroke);
 
-const HEIGHTS: Partial<Record<Stroke, number>> = { down: 1.25, I: 1.35, II: 1.35, III: 1.35, IV: 1.35, extension: 1.1, contraction: 1.1, harmonic: 1.35, join: 1.15, split: 1.6 };
+const HEIGHTS: Partial<Record<Stroke, number>> = { down: 1.25, I: 1.35, II: 1.35, III: 1.35, IV: 1.35, extension: 1.1, contraction: 1.1, harmonic: 1.35, join: 1.15, hooked: 1.2, split: 1.6 };
 
 /** Height of a sign above its baseline, in staff spaces. */
 export const heightOf = (stroke: Stroke): number => HEIGHTS[stroke] ?? 1.75;
 
 /** Half the width of a sign, in staff spaces. */
-export const halfWidthOf = (stroke: Stroke): number => (stroke === 'III' || stroke === 'IV' ? 1 : stroke === 'split' || stroke === 'join' ? 0.9 : 0.62);
+export const halfWidthOf = (stroke: Stroke): number => (stroke === 'III' || stroke === 'IV' ? 1 : stroke === 'split' || stroke === 'join' || stroke === 'hooked' ? 0.9 : 0.62);

@@ -12,8 +12,8 @@ export interface EngravingSnapshot {
 export interface EngravingStore {
   getSnapshot(): EngravingSnapshot;
   subscribe(changed: () => void): () => void;
-  /** Lay the part out anew, `width` staff spaces wide. `spacing`: how far notes stand apart. */
-  lay(text: string, width: number, measures: number, spacing: number): void;
+  /** Lay the part out anew, `width` staff spaces wide. `spacing`: how far notes stand apart. `oneLine`: all of it in one system. */
+  lay(text: string, width: number, spacing: number, oneLine?: boolean): void;
   /** The system now looked at: drawn first, then those after it. */
   near(system: number): void;
   close(): void;
@@ -63,9 +63,9 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
       listeners.add(changed);
       return () => listeners.delete(changed);
     },
-    lay(text, width, measures, spacing) {
+    lay(text, width, spacing, oneLine = false) {
       job += 1;
-      post({ kind: 'lay', job, text, width, measures, spacing });
+      post({ kind: 'lay', job, text, width, spacing, oneLine });
     },
     near(system) {
       wanted = system;

@@ -7,7 +7,7 @@ export interface SystemRange {
 }
 
 export type ToEngraver =
-  | { kind: 'lay'; job: number; text: string; width: number; measures: number; spacing: number }
+  | { kind: 'lay'; job: number; text: string; width: number; spacing: number; oneLine: boolean }
   | { kind: 'draw'; job: number; system: number };
 
 export type FromEngraver =

@@ -18,6 +18,19 @@ function withoutGroups(svg: string, opening: RegExp): string {
   return start < 0 ? svg : withoutGroups(svg.replace(cutGroup(svg, start), ''), opening);
 }
 
+const HEIGHT = /(?: y="|translate\(-?[\d.]+, |points="-?[\d.]+,)(-?[\d.]+)/;
+const LINES = /class="staff">(?:<path d="M[^"]*"[^>]*>)+/g;
+
+/** Says of every printed word and dynamic whether it stands above or below the staff, since each gives way to its own side. */
+function sideOfStaff(system: string): string {
+  const heights = [...system.matchAll(LINES)].flatMap(([lines]) => [...lines.matchAll(/d="M-?[\d.]+ (-?[\d.]+)/g)].map(([, y]) => Number(y)));
+  const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
+  return system.replace(/<g class="(dynam|hairpin|dir|tempo|reh|ending|pedal)([^"]*)"/g, (_, name: string, rest: string, at: number) => {
+    const y = Number(HEIGHT.exec(system.slice(at, at + 600))?.[1] ?? 0);
+    return `<g class="${name}${rest} ${y < middle ? 'high' : 'low'}"`;
+  });
+}
+
 /**
  * The system's group alone, with our ids on notes and measures only, no style of the engraver's own, and glyphs under names
  * that are the same in every system, so that the page holds each once.
@@ -32,8 +45,9 @@ export function tidy(svg: string, isNote: (id: string) => boolean): { inner: str
     .replace(/ (?:xml:lang|style)="[^"]*"/g, '')
     .replace(/ id="([^"]*)"/g, (_, id: string) => (isNote(id) || KEEP.test(id) ? ` id="${id}"` : ''))
     .replace(/href="#([0-9A-F]{4,5})-\w+"/g, 'href="#g$1"')
+    .replace(/([^<>\s])((?:<\/tspan>\s*)+)(?=<tspan)/g, '$1 $2')
     .replace(/>\s*\n\s*</g, '><');
-  return { inner, glyphs };
+  return { inner: sideOfStaff(inner), glyphs };
 }
 
 /** The music font that the engraver embeds for signs inside texts (a note in a tempo mark), as base64 of a woff2 file. */

@@ -9,7 +9,7 @@ function addMusicFont(base64: string): void {
 }
 
 /** The engraving of one part, laid out anew whenever its text or the width changes. */
-export function useEngraving(text: string | null, width: number, measures: number, spacing: number): { store: EngravingStore | null; engraved: EngravingSnapshot } {
+export function useEngraving(text: string | null, width: number, spacing: number, oneLine = false): { store: EngravingStore | null; engraved: EngravingSnapshot } {
   const [store, setStore] = useState<EngravingStore | null>(null);
   useEffect(() => {
     const opened = engraving(new Worker(new URL('./engrave.worker.ts', import.meta.url), { type: 'module' }), addMusicFont);
@@ -20,8 +20,8 @@ export function useEngraving(text: string | null, width: number, measures: numbe
     };
   }, []);
   useEffect(() => {
-    if (store && text && width > 0) store.lay(text, width, measures, spacing);
-  }, [store, text, width, measures, spacing]);
+    if (store && text && width > 0) store.lay(text, width, spacing, oneLine);
+  }, [store, text, width, spacing, oneLine]);
   const engraved = useSyncExternalStore(store?.subscribe ?? (() => () => {}), store?.getSnapshot ?? (() => NOTHING));
   return { store, engraved };
 }

@@ -2,6 +2,7 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import { factsOf } from '../../core/agreement/facts.ts';
 import type { Me, PartView } from '../../core/agreement/wire/http.ts';
 import { systemClock } from '../agreement/clock.ts';
+import { newId } from '../agreement/newId.ts';
 import { openPart } from '../agreement/partSession.ts';
 import type { PartSession, PartSnapshot } from '../agreement/session.ts';
 import { getJson } from './http.ts';
@@ -35,7 +36,7 @@ export function usePartSession(part: string): { opened: OpenedPart | null; fault
     if (!value || value.view.id !== part) return;
     setSession((open) => {
       open?.renew(viewOf(value.view, value.me));
-      return open ?? openPart({ part, connection: libraryLine(), storage: unsent, clock: systemClock, newId: () => crypto.randomUUID(), ...viewOf(value.view, value.me) });
+      return open ?? openPart({ part, connection: libraryLine(), storage: unsent, clock: systemClock, newId, ...viewOf(value.view, value.me) });
     });
   }, [value, part]);
   useEffect(() => () => setSession((open) => (open?.close(), null)), [part]);

@@ -1,13 +1,18 @@
 import { useEffect, type MouseEvent, type ReactNode } from 'react';
 import { addressOf, go, type Place } from '../router.ts';
 import { words } from '../words/words.ts';
-import { rememberedPlaces } from './remembered.ts';
+import { rememberFolder, rememberPart, useRemembered } from './remembered.ts';
 
 const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
 
 /** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4. A place not yet visited leads nowhere. */
 export function Places({ here }: { here: Place }): ReactNode {
-  const known = rememberedPlaces(here);
+  const known = useRemembered();
+  useEffect(() => {
+    if (here.at === 'folder') rememberFolder(here.programme);
+    if (here.at === 'stand') rememberPart(here.part, here.measure);
+    if (here.at === 'section') rememberPart(here.part);
+  }, [here]);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const place = event.altKey ? ORDER[Number(/^Digit([1-4])$/.exec(event.code)?.[1] ?? 0) - 1] : undefined;

@@ -1,31 +1,46 @@
+import { useSyncExternalStore } from 'react';
 import type { Place } from '../router.ts';
 
 type Known = Partial<Record<'shelf' | 'folder' | 'stand' | 'section', Place>>;
 
 const KEY = 'bowline/places';
+const listeners = new Set<() => void>();
+
+const kept = () => sessionStorage.getItem(KEY) ?? '{}';
 
 function read(): Known {
   try {
-    return JSON.parse(sessionStorage.getItem(KEY) ?? '{}') as Known;
+    return JSON.parse(kept()) as Known;
   } catch {
     return {};
   }
 }
 
-/** The places this window has been to, so that each word on the ledge leads back. Stand and Section are two views of the same part. */
-export function rememberedPlaces(here: Place): Known {
-  const known: Known = { ...read(), shelf: { at: 'shelf' } };
-  if (here.at === 'folder') known.folder = here;
-  if (here.at === 'stand' || here.at === 'section') {
-    const measure = here.at === 'stand' ? here.measure : known.stand?.at === 'stand' && known.stand.part === here.part ? known.stand.measure : null;
-    known.stand = { at: 'stand', part: here.part, measure };
-    known.section = { at: 'section', part: here.part };
-  }
-  sessionStorage.setItem(KEY, JSON.stringify(known));
-  return known;
+function keep(known: Known): void {
+  const text = JSON.stringify({ ...read(), ...known });
+  if (text === kept()) return;
+  sessionStorage.setItem(KEY, text);
+  for (const listener of listeners) listener();
 }
 
 /** The programme a part lies in, once known. */
-export function rememberFolder(programme: string): void {
-  sessionStorage.setItem(KEY, JSON.stringify({ ...read(), folder: { at: 'folder', programme } }));
+export const rememberFolder = (programme: string): void => keep({ folder: { at: 'folder', programme } });
+
+/** The part in hand: Stand and Section are two views of it. A measure already looked at there is kept. */
+export function rememberPart(part: string, measure: number | null = null): void {
+  const before = read().stand;
+  const known = before?.at === 'stand' && before.part === part ? before.measure : null;
+  keep({ stand: { at: 'stand', part, measure: measure ?? known }, section: { at: 'section', part } });
+}
+
+/** The places this window has been to, so that each word on the ledge leads back. */
+export function useRemembered(): Known {
+  const text = useSyncExternalStore(
+    (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    kept,
+  );
+  return { ...(text ? read() : {}), shelf: { at: 'shelf' } };
 }

@@ -1,103 +1,123 @@
+import { change, type Draft } from './draft.ts';
 import type { AgreementEvent, LogEntry } from './event.ts';
-import { inkIn } from './ink.ts';
+import { inkInto } from './ink.ts';
 import { letterOf } from './letter.ts';
 import type { AgreementState, Proposal, ProposalStatus, Stamp } from './state.ts';
 
 type Event<Type extends AgreementEvent['type']> = Extract<AgreementEvent, { type: Type }>;
 
-function withProposal(state: AgreementState, proposal: Proposal): AgreementState {
-  return { ...state, proposals: { ...state.proposals, [proposal.id]: proposal } };
-}
-
-function nextLetter(state: AgreementState, measure: number): { letter: string; letters: Record<string, number> } {
-  const given = state.letters[measure] ?? 0;
-  return { letter: letterOf(given), letters: { ...state.letters, [measure]: given + 1 } };
+function nextLetter(draft: Draft, measure: number): string {
+  const letters = change(draft, 'letters');
+  const given = letters[measure] ?? 0;
+  letters[measure] = given + 1;
+  return letterOf(given);
 }
 
 function contentOf({ from, to, seats, why, marks }: Event<'proposed' | 'revised'>): Pick<Proposal, 'from' | 'to' | 'seats' | 'why' | 'marks'> {
   return { from, to, seats, why, marks };
 }
 
-function proposed(state: AgreementState, event: Event<'proposed'>, stamp: Stamp): AgreementState {
-  const { letter, letters } = nextLetter(state, event.from);
-  return withProposal({ ...state, letters }, { id: event.id, letter, proposed: stamp, ...contentOf(event), revision: 1, status: 'open', decided: null, votes: {} });
+function proposed(draft: Draft, event: Event<'proposed'>, stamp: Stamp): void {
+  const letter = nextLetter(draft, event.from);
+  change(draft, 'proposals')[event.id] = { id: event.id, letter, proposed: stamp, ...contentOf(event), revision: 1, status: 'open', decided: null, votes: {} };
 }
 
-function revised(state: AgreementState, event: Event<'revised'>): AgreementState {
-  const before = state.proposals[event.id]!;
-  const { letter, letters } = before.from === event.from ? { letter: before.letter, letters: state.letters } : nextLetter(state, event.from);
-  return withProposal({ ...state, letters }, { ...before, ...contentOf(event), letter, revision: before.revision + 1, votes: {} });
+function revised(draft: Draft, event: Event<'revised'>): void {
+  const proposals = change(draft, 'proposals');
+  const before = proposals[event.id]!;
+  const letter = before.from === event.from ? before.letter : nextLetter(draft, event.from);
+  proposals[event.id] = { ...before, ...contentOf(event), letter, revision: before.revision + 1, votes: {} };
 }
 
-function decided(state: AgreementState, id: string, status: ProposalStatus, why: string, stamp: Stamp): AgreementState {
-  return withProposal(state, { ...state.proposals[id]!, status, decided: { ...stamp, why } });
+function decided(draft: Draft, id: string, status: ProposalStatus, why: string, stamp: Stamp): void {
+  const proposals = change(draft, 'proposals');
+  proposals[id] = { ...proposals[id]!, status, decided: { ...stamp, why } };
 }
 
-function voted(state: AgreementState, { proposal: id, measure, vote }: Event<'voteCast'>, by: string): AgreementState {
-  const proposal = state.proposals[id]!;
+function adopted(draft: Draft, { proposal: id, why, measures }: Event<'adopted'>, stamp: Stamp): void {
+  decided(draft, id, 'adopted', why, stamp);
+  const { seats, marks, why: reason } = draft.state.proposals[id]!;
+  inkInto(change(draft, 'ink'), { proposal: id, why: reason, seats, marks, measures }, stamp);
+}
+
+function voted(draft: Draft, { proposal: id, measure, vote }: Event<'voteCast'>, by: string): void {
+  const proposals = change(draft, 'proposals');
+  const proposal = proposals[id]!;
   const { [by]: _, ...others } = proposal.votes[measure] ?? {};
-  return withProposal(state, { ...proposal, votes: { ...proposal.votes, [measure]: vote ? { ...others, [by]: vote } : others } });
+  proposals[id] = { ...proposal, votes: { ...proposal.votes, [measure]: vote ? { ...others, [by]: vote } : others } };
 }
 
-function adopted(state: AgreementState, { proposal: id, why, measures }: Event<'adopted'>, stamp: Stamp): AgreementState {
-  const { seats, marks, why: reason } = state.proposals[id]!;
-  return { ...decided(state, id, 'adopted', why, stamp), ink: inkIn(state.ink, { proposal: id, why: reason, seats, marks, measures }, stamp) };
+function commented(draft: Draft, { id, measure, proposal, answers, text }: Event<'commented'>, stamp: Stamp): void {
+  change(draft, 'comments')[id] = { id, made: stamp, measure, proposal, answers, text, resolved: null };
 }
 
-function muted(state: AgreementState, { id, rule, place, reason, fingerprint }: Event<'muted'>, stamp: Stamp): AgreementState {
+function settled(draft: Draft, id: string, stamp: Stamp): void {
+  const comments = change(draft, 'comments');
+  comments[id] = { ...comments[id]!, resolved: stamp };
+}
+
+function muted(draft: Draft, { id, rule, place, reason, fingerprint }: Event<'muted'>, stamp: Stamp): void {
+  const mutes = change(draft, 'mutes');
   // A new mute of a place takes over from the one whose music has changed since.
-  const others = Object.entries(state.mutes).filter(([, mute]) => mute.rule !== rule || mute.place !== place);
-  return { ...state, mutes: { ...Object.fromEntries(others), [id]: { id, rule, place, reason, fingerprint, muted: stamp } } };
+  for (const mute of Object.values(mutes)) if (mute.rule === rule && mute.place === place) delete mutes[mute.id];
+  mutes[id] = { id, rule, place, reason, fingerprint, muted: stamp };
 }
 
-function unmuted(state: AgreementState, id: string): AgreementState {
-  const { [id]: _, ...mutes } = state.mutes;
-  return { ...state, mutes };
-}
-
-function after(state: AgreementState, event: AgreementEvent, stamp: Stamp): AgreementState {
+function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
   switch (event.type) {
     case 'proposed':
-      return proposed(state, event, stamp);
+      return proposed(draft, event, stamp);
     case 'revised':
-      return revised(state, event);
+      return revised(draft, event);
     case 'withdrawn':
-      return decided(state, event.id, 'withdrawn', event.why, stamp);
+      return decided(draft, event.id, 'withdrawn', event.why, stamp);
     case 'setAside':
-      return decided(state, event.proposal, 'setAside', event.why, stamp);
+      return decided(draft, event.proposal, 'setAside', event.why, stamp);
     case 'adopted':
-      return adopted(state, event, stamp);
+      return adopted(draft, event, stamp);
     case 'voteCast':
-      return voted(state, event, stamp.by);
-    case 'commented': {
-      const { id, measure, proposal, answers, text } = event;
-      return { ...state, comments: { ...state.comments, [id]: { id, made: stamp, measure, proposal, answers, text, resolved: null } } };
-    }
+      return voted(draft, event, stamp.by);
+    case 'commented':
+      return commented(draft, event, stamp);
     case 'commentResolved':
-      return { ...state, comments: { ...state.comments, [event.id]: { ...state.comments[event.id]!, resolved: stamp } } };
+      return settled(draft, event.id, stamp);
     case 'muted':
-      return muted(state, event, stamp);
+      return muted(draft, event, stamp);
     case 'unmuted':
-      return unmuted(state, event.id);
+      delete change(draft, 'mutes')[event.id];
+      return;
     case 'movedOn':
-      return { ...state, stage: event.stage };
+      draft.state.stage = event.stage;
+      return;
     case 'locked':
-      return { ...state, locked: true };
+      draft.state.locked = true;
+      return;
     case 'unlocked':
-      return { ...state, locked: false };
+      draft.state.locked = false;
+      return;
     default:
       throw new Error(`Unknown event ${JSON.stringify(event satisfies never)}.`);
   }
 }
 
 /**
- * What is true after one more row of the log. Shares everything unchanged with `state`, which is left as it was.
- * Throws when the row is not the next one: a gap is to be caught up, never skipped.
- * Invariants: the result's `seq` is the row's; equal states and rows give equal results.
- * Example: `evolve(emptyState(), firstRow).seq` is 1.
+ * What is true after more rows of the log. Shares everything unchanged with `state`, which is left as it was; each list is copied once however
+ * many rows there are. Throws when a row is not the next one: a gap is to be caught up, never skipped.
+ * Invariants: the result's `seq` is the last row's; equal states and rows give equal results; row by row or all at once is the same.
+ * Example: `evolveAll(emptyState(), rows).seq === rows.length`.
  */
+export function evolveAll(state: AgreementState, entries: readonly LogEntry[]): AgreementState {
+  const draft: Draft = { state: { ...state }, own: new Set() };
+  for (const entry of entries) {
+    if (entry.seq !== draft.state.seq + 1) throw new Error(`Row ${entry.seq} does not follow row ${draft.state.seq}.`);
+    const stamp: Stamp = { by: entry.by, name: entry.byName, at: entry.at, seq: entry.seq };
+    for (const event of entry.events) happen(draft, event, stamp);
+    draft.state.seq = entry.seq;
+  }
+  return draft.state;
+}
+
+/** `evolveAll` for one row. Example: `evolve(emptyState(), firstRow).seq` is 1. */
 export function evolve(state: AgreementState, entry: LogEntry): AgreementState {
-  if (entry.seq !== state.seq + 1) throw new Error(`Row ${entry.seq} does not follow row ${state.seq}.`);
-  const stamp: Stamp = { by: entry.by, name: entry.byName, at: entry.at, seq: entry.seq };
-  return { ...entry.events.reduce((now, event) => after(now, event, stamp), state), seq: entry.seq };
+  return evolveAll(state, [entry]);
 }

@@ -1,6 +1,6 @@
 import { excludes, type Mark } from '../music/mark.ts';
 import { isFor, type SeatId, type Seats } from '../music/seat.ts';
-import { inkIn, type Inking } from './ink.ts';
+import { inkInto, type Inking } from './ink.ts';
 import type { AgreementState, PartFacts, Stamp, StandingMark } from './state.ts';
 
 /** A mark with the seats that play it said outright. */
@@ -44,10 +44,9 @@ const TRYING: Stamp = { by: '', name: '', at: '', seq: 0 };
  * Example: `inForceWith(state, [{ proposal: 'draft', why: '', seats: 'all', marks, measures }], section)`.
  */
 export function inForceWith(state: AgreementState, inkings: readonly Inking[], section: readonly SeatId[]): MarkInForce[] {
-  return resolve(
-    inkings.reduce((ink: readonly StandingMark[], inking) => inkIn(ink, inking, TRYING), state.ink),
-    section,
-  );
+  const ink = [...state.ink];
+  for (const inking of inkings) inkInto(ink, inking, TRYING);
+  return resolve(ink, section);
 }
 
 /**

@@ -18,28 +18,23 @@ export function covers(outer: Seats, inner: Seats): boolean {
 }
 
 /**
- * The ink after `inking`: its marks stand, and supersede what stood in the same slot of the same note for the same or fewer seats.
+ * Inks `inking` into `ink`, in place: its marks stand, and supersede what stood in the same slot of the same note for the same or fewer seats.
  * A wider mark keeps standing under a narrower one, for the seats the narrower one leaves (`inForce` resolves that).
- * Invariants: no mark is lost or moved, `superseded` is set once.
- * Example: `inkIn([], { proposal, why, seats: 'all', marks, measures: [1] }, stamp)`.
+ * Invariants: no mark is lost or moved, `superseded` is set once, and the marks themselves are replaced, never changed.
+ * Example: `inkInto(ink, { proposal, why, seats: 'all', marks, measures: [1] }, stamp)`.
  */
-export function inkIn(ink: readonly StandingMark[], inking: Inking, stamp: Stamp): StandingMark[] {
-  const fresh = inking.marks.map((mark, index): StandingMark => ({
-    mark,
-    seats: mark.seats ?? inking.seats,
-    measure: inking.measures[index]!,
-    proposal: inking.proposal,
-    why: inking.why,
-    inked: stamp,
-    superseded: null,
-  }));
+export function inkInto(ink: StandingMark[], inking: Inking, stamp: Stamp): void {
   const byNote = new Map<string, StandingMark[]>();
-  for (const one of fresh) byNote.set(one.mark.note, [...(byNote.get(one.mark.note) ?? []), one]);
-  const superseded = { ...stamp, proposal: inking.proposal, why: inking.why };
-  const before = ink.map((old) => {
-    if (old.superseded) return old;
-    const over = byNote.get(old.mark.note)?.some((one) => excludes(one.mark.value, old.mark.value) && covers(one.seats, old.seats));
-    return over ? { ...old, superseded } : old;
+  const fresh = inking.marks.map((mark, index): StandingMark => {
+    const one = { mark, seats: mark.seats ?? inking.seats, measure: inking.measures[index]!, proposal: inking.proposal, why: inking.why, inked: stamp, superseded: null };
+    byNote.set(mark.note, [...(byNote.get(mark.note) ?? []), one]);
+    return one;
   });
-  return [...before, ...fresh];
+  const superseded = { ...stamp, proposal: inking.proposal, why: inking.why };
+  ink.forEach((old, index) => {
+    if (old.superseded) return;
+    const over = byNote.get(old.mark.note)?.some((one) => excludes(one.mark.value, old.mark.value) && covers(one.seats, old.seats));
+    if (over) ink[index] = { ...old, superseded };
+  });
+  ink.push(...fresh);
 }

@@ -1,5 +1,5 @@
 import type { LogEntry } from './event.ts';
-import { evolve } from './evolve.ts';
+import { evolveAll } from './evolve.ts';
 import { emptyState, type AgreementState } from './state.ts';
 
 /**
@@ -8,7 +8,7 @@ import { emptyState, type AgreementState } from './state.ts';
  * Example: `replay(rows).seq === rows.length`.
  */
 export function replay(entries: readonly LogEntry[], from: AgreementState = emptyState()): AgreementState {
-  return entries.reduce(evolve, from);
+  return evolveAll(from, entries);
 }
 
 /**

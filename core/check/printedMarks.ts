@@ -1,34 +1,17 @@
 import type { MarkValue } from '../music/mark.ts';
-import type { Note, TechnicalMark } from '../music/part.ts';
+import type { Note } from '../music/part.ts';
+import { readMarks } from '../musicxml/readMarks.ts';
 
-function fingersIn(technical: readonly TechnicalMark[]): string[] {
-  return technical
-    .filter(({ name, detail }) => name === 'fingering' && detail?.substitution !== 'yes' && detail?.alternate !== 'yes')
-    .flatMap(({ value }) => (value ?? '').split(/\s+/).filter(Boolean));
-}
+/** Slots of which a note can hold one sign; where the source prints several, whose they are or which is meant cannot be told. */
+const SINGLE = ['finger', 'string', 'bow'] as const;
 
-function fingerMarks(technical: readonly TechnicalMark[]): MarkValue[] {
-  if (technical.some(({ name }) => name === 'open-string')) return [{ kind: 'finger', finger: 0 }];
-  if (technical.some(({ name }) => name === 'thumb-position')) return [{ kind: 'finger', finger: 'thumb' }];
-  const fingers = fingersIn(technical);
-  // Two figures on one note are those of a double stop or a choice: whose they are cannot be told.
-  if (fingers.length !== 1 || !/^[0-4]$/.test(fingers[0]!)) return [];
-  return [{ kind: 'finger', finger: Number(fingers[0]) as 0 | 1 | 2 | 3 | 4 }];
-}
-
-function stringMarks(technical: readonly TechnicalMark[]): MarkValue[] {
-  const strings = technical.filter(({ name }) => name === 'string').map(({ value }) => Number(value));
-  return strings.length === 1 && [1, 2, 3, 4].includes(strings[0]!) ? [{ kind: 'string', string: strings[0]! }] : [];
-}
-
-/** What the source itself prints on a note, in the words of our own marks; hidden signs are not printed. Source: musicxml-4. */
+/**
+ * What the source itself prints on a note and can mean only one thing, in the words of our own marks. Hidden signs and alternative figures are not counted;
+ * two figures on one note are those of a double stop or a choice. Source: musicxml-4.
+ */
 export function printedMarks(note: Note): MarkValue[] {
   if (!note.technical.length) return [];
-  const shown = note.technical.filter(({ hidden }) => !hidden);
-  const has = (name: string) => shown.some((mark) => mark.name === name);
-  const harmonic = shown.find(({ name }) => name === 'harmonic');
-  const marks = [...fingerMarks(shown), ...stringMarks(shown)];
-  if (harmonic) marks.push({ kind: 'harmonic', harmonic: 'artificial' in (harmonic.detail ?? {}) ? 'artificial' : 'natural' });
-  if (has('up-bow') !== has('down-bow')) marks.push({ kind: 'bow', bow: has('up-bow') ? 'up' : 'down' });
-  return marks;
+  const marks = readMarks(note.technical.filter(({ detail }) => detail?.alternate !== 'yes')).map(({ value }) => value);
+  const several = SINGLE.filter((slot) => marks.filter(({ kind }) => kind === slot).length > 1);
+  return marks.filter(({ kind }) => !several.some((slot) => slot === kind));
 }

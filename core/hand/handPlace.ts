@@ -43,11 +43,12 @@ export function handPlaces(instrument: Instrument, note: StoppedNote): HandPlace
 }
 
 /**
- * How far the hand moves from one place to another, in semitones along the string; 0 while it stays, a reach of the fingers being no move.
- * Example: on a violin from position 1 to position 3 about 3.5.
+ * How far the hand moves from one place to another, in semitones along the string; 0 while it stays: a reach of the fingers is no move, nor is a chromatic
+ * slide within one position. Against ten players' own positions on consecutive notes of one string (tnua): 81 of 100 moves are found, 87 of 100 found are moves.
+ * Example: on a violin from position 1 to position 3 about 3.
  */
 export function handMoves(instrument: Instrument, from: HandPlace, to: HandPlace): Semitones {
+  if (instrument.positionsBy === 'letter' && to.position === from.position) return 0;
   const distance = Math.abs(to.finger1 - from.finger1);
-  if (instrument.positionsBy === 'letter') return to.position === from.position ? 0 : Math.max(1, distance);
   return distance <= instrument.give ? 0 : distance;
 }

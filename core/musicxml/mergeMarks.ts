@@ -38,11 +38,12 @@ export type Merged = { ok: true; text: string } | { ok: false; fault: DocumentFa
  * Example: `mergeMarks(text, { parts: [], superseded: 'keep', expressible: () => true })` gives the text back.
  */
 export function mergeMarks(text: string, { parts, superseded, expressible }: MergeOptions): Merged {
-  const read = readScore(text);
+  const marks = parts.filter((marked) => marked.marks.length);
+  if (!marks.length) return { ok: true, text };
+  const read = readScore(text, marks.map(({ part }) => part));
   if (!read.ok) return read;
   const additions = new Additions();
-  for (const marked of parts) {
-    if (!marked.marks.length) continue;
+  for (const marked of marks) {
     const source = read.parts.find(({ part }) => part.id === marked.part);
     if (!source) return { ok: false, fault: { code: 'NO_SUCH_PART', text: `The score has no part "${marked.part}". Look up its id among the parts of the score.`, part: marked.part } };
     const fault = addPart(source, marked, superseded === 'hide', additions, expressible);

@@ -26,14 +26,15 @@ export type ReadScore = { ok: true; score: Score; parts: ReadPart[]; root: XmlEl
  * Reads a MusicXML document, partwise or timewise.
  * Measures are told apart by their ordinal only; times are exact; tempo and rehearsal marks hold for all parts, dynamics and pizzicato for their own.
  * @param text the document without a byte order mark
+ * @param only ids of the parts to read, all where absent; tempo, rehearsal marks and measure lengths then come from these parts alone
  * @returns the score with stable note ids and, part by part, the elements it was read from; or the fault with line, measure and element.
  * Example: `readScore(text)` of a file without parts gives a score with no parts.
  */
-export function readScore(text: string): ReadScore {
+export function readScore(text: string, only?: readonly string[]): ReadScore {
   const parsed = parseXml(text);
   if (!parsed.ok) return parsed;
   try {
-    return { ok: true, root: parsed.root, ...readParts(parsed.root, text) };
+    return { ok: true, root: parsed.root, ...readParts(parsed.root, text, only) };
   } catch (error) {
     if (error instanceof DocumentError) return { ok: false, fault: error.fault };
     throw error;
@@ -46,8 +47,8 @@ interface RawPart {
   transposition: number;
 }
 
-function readParts(root: XmlElement, text: string): { score: Score; parts: ReadPart[] } {
-  const raw = layoutOf(root, text).map((source) => readRaw(source, text));
+function readParts(root: XmlElement, text: string, only: readonly string[] | undefined): { score: Score; parts: ReadPart[] } {
+  const raw = layoutOf(root, text).filter(({ id }) => !only || only.includes(id)).map((source) => readRaw(source, text));
   const count = Math.max(0, ...raw.map(({ measures }) => measures.length));
   const lengths: ExactTime[] = [];
   for (let i = 0; i < count; i++) lengths.push(lengthAt(raw, i));

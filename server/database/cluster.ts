@@ -9,12 +9,15 @@ import { createFolder } from './createFolder.ts';
 import { stopLeftover } from './leftover.ts';
 import { lastWords } from './lastWords.ts';
 import { gone } from './processes.ts';
-import { chooseRunAs, type RunAs } from './runAs.ts';
+import { chooseRunAs, under, type RunAs } from './runAs.ts';
 import { socketFolder } from './socketFolder.ts';
 import { Unstartable } from './unstartable.ts';
 
 const PORT = 5432;
+/** How long it may end again and again before we give up: a child of a killed one may still hold the folder. */
 const PATIENCE = 10_000;
+/** How long it may run without answering: after a crash it first works through its own log. */
+const LONGEST_RECOVERY = 120_000;
 
 export interface ClusterOptions {
   /** Data folder; PostgreSQL's own lies in it as `pg`. The caller holds its lock. */
@@ -39,8 +42,8 @@ export async function startCluster({ folder, settings = [], report = () => {} }:
   const data = join(home, 'pg');
   const binaries = await findBinaries();
   await stopLeftover(data);
-  await createFolder(chooseRunAs(binaries.initdb), data);
   const runAs = chooseRunAs(binaries.postgres);
+  await createFolder(runAs, binaries.initdb, data);
   const sockets = socketFolder(home, runAs.owner);
   const log = join(home, 'postgresql.log');
   const options = ['listen_addresses=', `unix_socket_directories=${sockets}`, 'unix_socket_permissions=0700', `port=${PORT}`, 'max_connections=60', 'log_timezone=UTC', 'timezone=UTC', ...settings];
@@ -53,9 +56,9 @@ export async function startCluster({ folder, settings = [], report = () => {} }:
   async function bringUp(): Promise<void> {
     const end = performance.now() + PATIENCE;
     for (let pause = 100; ; pause = Math.min(pause * 2, 1000)) {
-      const started = launch(runAs, args, log);
+      const started = launch(runAs, binaries.postgres, args, log);
       child = started;
-      if (await answers(started, connection(BOOTSTRAP, 'postgres'), end)) return;
+      if (await answers(started, connection(BOOTSTRAP, 'postgres'))) return;
       if (stopping) return;
       if (performance.now() > end) {
         started.kill('SIGQUIT');
@@ -103,18 +106,19 @@ export async function startCluster({ folder, settings = [], report = () => {} }:
   return { connection, pid: () => child?.pid, stop };
 }
 
-function launch({ command, args, uid, gid }: RunAs, more: string[], log: string): ChildProcess {
+function launch(runAs: RunAs, program: string, options: string[], log: string): ChildProcess {
   const out = openSync(log, 'a', 0o600);
-  const ids = uid === undefined || gid === undefined ? {} : { uid, gid };
+  const { command, args } = under(runAs, program, options);
   // Detached, so that Ctrl-C in the terminal reaches us alone and we stop it when nothing needs it any more.
-  const child = spawn(command, [...args, ...more], { ...ids, detached: true, stdio: ['ignore', out, out], cwd: '/' });
+  const child = spawn(command, args, { ...runAs.ids, detached: true, stdio: ['ignore', out, out], cwd: '/' });
   closeSync(out);
   child.unref();
   return child;
 }
 
-/** True when it answers, false when it has ended or `end` has passed. */
-async function answers(child: ChildProcess, connection: Connection, end: number): Promise<boolean> {
+/** True when it answers, false when it has ended or has been silent too long. */
+async function answers(child: ChildProcess, connection: Connection): Promise<boolean> {
+  const end = performance.now() + LONGEST_RECOVERY;
   let ended = false;
   child.once('exit', () => (ended = true));
   child.once('error', () => (ended = true));

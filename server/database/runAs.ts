@@ -3,33 +3,40 @@ import { chownSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Unstartable } from './unstartable.ts';
 
-/** How PostgreSQL is run. It refuses to run as root, so root lends it another face. */
+/** How PostgreSQL's programs are run. They refuse to run as root, so root lends them another face. */
 export interface RunAs {
-  command: string;
-  args: string[];
-  uid?: number;
-  gid?: number;
+  /** Command line that runs a program under that face. */
+  before: string[];
+  ids: { uid?: number; gid?: number };
   /** Who must own its folders. */
   owner: { uid: number; gid: number };
 }
 
-const NAMESPACE = ['--user', '--map-user=1000', '--map-group=1000'];
+const NAMESPACE = ['unshare', '--user', '--map-user=1000', '--map-group=1000'];
+const ATTEMPTS = 3;
 
-/** An ordinary person runs it directly; root in a user namespace; where that is refused, as `nobody`. */
+/** An ordinary person runs them directly; root in a user namespace; where that is refused, as `nobody`. One face for all of a start. */
 export function chooseRunAs(program: string): RunAs {
-  const uid = process.getuid?.() ?? 0;
-  const gid = process.getgid?.() ?? 0;
-  if (uid !== 0 || process.platform === 'win32') return { command: program, args: [], owner: { uid, gid } };
-  if (works({ command: 'unshare', args: [...NAMESPACE, program], owner: { uid, gid } })) return { command: 'unshare', args: [...NAMESPACE, program], owner: { uid, gid } };
+  const own = { uid: process.getuid?.() ?? 0, gid: process.getgid?.() ?? 0 };
+  if (own.uid !== 0 || process.platform === 'win32') return { before: [], ids: {}, owner: own };
+  const inNamespace: RunAs = { before: NAMESPACE, ids: {}, owner: own };
+  // Asked more than once: falling back because of one hiccup would leave the folder to another owner.
+  for (let attempt = 0; attempt < ATTEMPTS; attempt++) if (works(inNamespace, program)) return inNamespace;
   const nobody = idsOfNobody();
-  const asNobody: RunAs = { command: program, args: [], ...nobody, owner: nobody };
-  if (works(asNobody)) return asNobody;
+  const asNobody: RunAs = { before: [], ids: nobody, owner: nobody };
+  if (works(asNobody, program)) return asNobody;
   throw new Unstartable('PostgreSQL does not run as root, and this machine allows neither a user namespace nor running it as nobody. Start Bowline as an ordinary person, or set DATABASE_URL.');
 }
 
-function works({ command, args, uid, gid }: RunAs): boolean {
-  const ids = uid === undefined || gid === undefined ? {} : { uid, gid };
-  return spawnSync(command, [...args, '--version'], { ...ids, stdio: 'ignore', timeout: 10_000, cwd: '/' }).status === 0;
+/** The command line of a program under a face. */
+export function under({ before }: RunAs, program: string, args: string[]): { command: string; args: string[] } {
+  const [command = program, ...rest] = [...before, program];
+  return { command, args: [...rest, ...args] };
+}
+
+function works(runAs: RunAs, program: string): boolean {
+  const { command, args } = under(runAs, program, ['--version']);
+  return spawnSync(command, args, { ...runAs.ids, stdio: 'ignore', timeout: 30_000, cwd: '/' }).status === 0;
 }
 
 function idsOfNobody(): { uid: number; gid: number } {

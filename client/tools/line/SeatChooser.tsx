@@ -11,7 +11,7 @@ export function SeatChooser({ chosen, all, onChoose }: { chosen: Seats; all: rea
       <button type="button" aria-pressed={chosen === 'all'} className="everyone" onClick={() => onChoose('all')}>
         {words.seat.all}
       </button>
-      <span className="rows">
+      <span className="chairs">
         {all.map((seat) => (
           <button
             key={seat} type="button" className={isFor(chosen, seat) ? 'seat on' : 'seat'} aria-pressed={isFor(chosen, seat)} aria-label={words.seat.one(seat)} title={words.seat.one(seat)}

@@ -8,7 +8,7 @@ import type { Command } from '../keys.ts';
 type Row = readonly [stroke: Stroke, label: string, cap: string, command: Command];
 
 const finger = (n: 0 | 1 | 2 | 3 | 4): Row => [String(n) as Stroke, words.signs.finger(String(n)), String(n), { do: 'mark', sign: 'finger', finger: n }];
-const string = (roman: Stroke, n: 1 | 2 | 3 | 4): Row => [roman, words.signs.string(roman), `⇧${n}`, { do: 'mark', sign: 'string', string: n }];
+const string = (roman: Stroke, n: 1 | 2 | 3 | 4): Row => [roman, words.signs.string(roman), `Shift ${n}`, { do: 'mark', sign: 'string', string: n }];
 
 const FIRST: readonly (readonly Row[])[] = [
   [finger(0), finger(1), finger(2), finger(3), finger(4)],
@@ -62,8 +62,8 @@ export function SignKeys({ more, onMore, onCommand, substituting }: { more: bool
             </span>
           </LedgeKey>
           <Written word="abc" label={words.signs.words} cap="/" onPress={() => onCommand({ do: 'words' })} />
-          <Written word="←" label={words.signs.undo} cap="z" onPress={() => onCommand({ do: 'undo' })} />
-          <Written word="⌫" label={words.signs.rub} cap="Bksp" onPress={() => onCommand({ do: 'rub' })} />
+          <Written word="back" label={words.signs.undo} cap="z" onPress={() => onCommand({ do: 'undo' })} />
+          <Written word="rub" label={words.signs.rub} cap="Bksp" onPress={() => onCommand({ do: 'rub' })} />
         </span>
       ) : null}
       <LedgeKey label={words.signs.more} pressed={more} onPress={onMore}>

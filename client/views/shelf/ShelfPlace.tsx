@@ -1,25 +1,57 @@
 import type { ReactNode } from 'react';
-import type { Shelf } from '../../../core/agreement/wire/http.ts';
-import { getJson, troubleText } from '../../library/http.ts';
+import { Refused, troubleText } from '../../library/http.ts';
+import { fetchShelf } from '../../library/shelf.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
-import { addressOf, type Place } from '../../router.ts';
+import type { Place } from '../../router.ts';
+import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
+import { useSay } from '../../ui/useSay.ts';
+import { words } from '../../words/words.ts';
+import { NewProgramme } from './NewProgramme.tsx';
+import { People } from './People.tsx';
+import { ProgrammeRow } from './ProgrammeRow.tsx';
+import { Sections } from './Sections.tsx';
+import { ShelfTools } from './ShelfTools.tsx';
 
+/** All programmes; for the librarian also the people and sections they are for. */
 export function ShelfPlace({ place }: { place: Place }): ReactNode {
-  const { value, fault } = useLoaded('shelf', () => getJson<Shelf>('/shelf'));
+  const { value, fault, again } = useLoaded('shelf', fetchShelf);
+  const { said, attempt } = useSay();
+  const stranger = fault instanceof Refused && fault.status === 401;
+  const sentence = stranger ? words.shelf.notSignedIn : fault ? troubleText(fault) : value ? words.shelf.where(value.shelf.programmes.length) : words.shelf.fetched;
+  const librarian = value?.me.librarian ?? false;
+  const act = (work: () => Promise<string | null | void>) =>
+    attempt(async () => {
+      const sentence = await work();
+      again();
+      return sentence;
+    });
   return (
     <>
-      <main className="pages">
-        {value?.programmes.map((programme) => (
-          <section key={programme.id}>
-            <h2>{programme.title}</h2>
-            {programme.works.flatMap((work) => work.parts.map((part) => (
-              <p key={part.id}><a href={addressOf({ at: 'stand', part: part.id, measure: null })}>{work.title}: {part.name}</a></p>
-            )))}
-          </section>
-        ))}
+      <main className="pages shelf">
+        <Head left={words.places.shelf} middle={words.shelf.middle} right={value ? value.me.name : ''} />
+        {value ? (
+          <>
+            <ul className="programmes">
+              {value.shelf.programmes.map((programme) => (
+                <ProgrammeRow key={programme.id} programme={programme} />
+              ))}
+            </ul>
+            {librarian ? (
+              <div className="librarian">
+                <NewProgramme act={act} />
+                <Sections sections={value.shelf.sections} people={value.shelf.people} act={act} />
+                <People people={value.shelf.people} act={act} />
+              </div>
+            ) : null}
+          </>
+        ) : null}
       </main>
-      <Ledge here={place} sentence={fault ? troubleText(fault) : 'The shelf.'} />
+      <Ledge
+        here={place} sentence={<b>{said ?? sentence}</b>}
+        sub={value ? (value.shelf.programmes.length ? words.shelf.whereSub : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
+        tools={value ? <ShelfTools /> : null}
+      />
     </>
   );
 }

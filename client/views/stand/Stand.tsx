@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, type ReactNode } from 'react';
 import { useEngraving } from '../../engraving/useEngraving.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
+import { useFolderOf } from '../../library/useFolderOf.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { go, type Place } from '../../router.ts';
 import type { Command } from '../../tools/keys.ts';
@@ -19,9 +20,10 @@ import { useSeen } from './useSeen.ts';
 export function Stand({ opened, text, place }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }> }): ReactNode {
   const { view, snapshot } = opened;
   const desk = useDesk(opened, place.measure);
+  useFolderOf(view.work.id);
   const size = useWindowSize();
   const { music, spacing } = sizesFor(size.width, size.height);
-  const { store, engraved } = useEngraving(text, music, view.part.measures.length, spacing);
+  const { store, engraved } = useEngraving(text, music, spacing);
   const pages = useRef<HTMLElement>(null);
   const seen = useSeen(pages, engraved);
 

@@ -11,6 +11,7 @@ import { KeysList } from './KeysList.tsx';
 import { openRanges } from './openMeasures.ts';
 import { subSentence, whereSentence } from './sentence.ts';
 import { StandLine } from './StandLine.tsx';
+import { StandMoves } from './StandMoves.tsx';
 import { StandTools } from './StandTools.tsx';
 import { Thread } from './Thread.tsx';
 
@@ -53,6 +54,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? subSentence(desk, engraving)}
       line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
+      moves={<StandMoves desk={desk} onCommand={onCommand} />}
       tools={<StandTools desk={desk} onCommand={onCommand} />}
     />
   );

@@ -1,3 +1,4 @@
+import { newId } from '../../agreement/newId.ts';
 import type { ReactNode } from 'react';
 import { findMeasure } from '../../library/partIndex.ts';
 import { LedgeLine } from '../../tools/line/LedgeLine.tsx';
@@ -28,7 +29,11 @@ export function StandLine({ desk, line }: { desk: Desk; line: LineState }): Reac
       return (
         <LedgeLine
           key="why" label={words.line.why} button={line.ink ? words.line.ink : words.line.lay} text={line.text} max={500} seats={{ chosen: line.seats, all: desk.seats }} onLeave={leave}
-          onWrite={(text, seats) => lay(desk, text, seats, line.ink) && leave()}
+          onWrite={(text, seats) => {
+            // Refused or not: the sentence that says so stands where the line is now.
+            lay(desk, text, seats, line.ink);
+            leave();
+          }}
         />
       );
     case 'words': {
@@ -41,7 +46,7 @@ export function StandLine({ desk, line }: { desk: Desk; line: LineState }): Reac
       const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
       const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.measure(measureName(desk, line.measure)).toLowerCase();
       const write = (text: string) => {
-        const written = submit(desk, 'comment', { id: crypto.randomUUID(), measure: line.measure, proposal: line.proposal, text });
+        const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text });
         if (written) openMeasure(desk, line.measure, line.proposal);
       };
       return <LedgeLine key="say" label={words.line.say(about)} button={words.line.speak} max={2000} onLeave={leave} onWrite={(text) => done(() => write(text))()} />;
@@ -53,7 +58,7 @@ export function StandLine({ desk, line }: { desk: Desk; line: LineState }): Reac
     }
     case 'mute': {
       const { rule, place, fingerprint } = line;
-      return <LedgeLine key="mute" label={words.line.mute} button={words.line.rest} max={500} onLeave={leave} onWrite={(reason) => done(() => submit(desk, 'mute', { id: crypto.randomUUID(), rule, place, fingerprint, reason }))()} />;
+      return <LedgeLine key="mute" label={words.line.mute} button={words.line.rest} max={500} onLeave={leave} onWrite={(reason) => done(() => submit(desk, 'mute', { id: newId(), rule, place, fingerprint, reason }))()} />;
     }
   }
 }

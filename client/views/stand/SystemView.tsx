@@ -69,7 +69,7 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
             </text>
           </g>
         ))}
-        {people.map(({ measure, names }) => (
+        {people.filter(({ measure }) => geometry.measures.some(({ ordinal }) => ordinal === measure)).map(({ measure, names }) => (
           <text key={measure} className="present" x={(geometry.measures.find(({ ordinal }) => ordinal === measure)?.x0 ?? 0) + 0.6} y={geometry.bottom + down - 0.6}>
             {names}
           </text>

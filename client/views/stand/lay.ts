@@ -1,3 +1,4 @@
+import { newId } from '../../agreement/newId.ts';
 import type { OperationInput, OperationName } from '../../../core/agreement/registry.ts';
 import { refusalText } from '../../../core/agreement/refusal.ts';
 import type { Seats } from '../../../core/music/seat.ts';
@@ -19,13 +20,14 @@ export function lay(desk: Desk, why: string, seats: Seats, ink: boolean): boolea
   const range = rangeOf(pencil.draft, facts);
   if (!range) return false;
   const content = { ...range, seats, why, marks: [...pencil.draft] };
-  const id = revising?.id ?? crypto.randomUUID();
+  const id = revising?.id ?? newId();
   const laid = revising ? submit(desk, 'revise', { proposal: id, ...content }) : submit(desk, 'propose', { id, ...content });
   if (!laid) return false;
   const inked = ink && submit(desk, 'adopt', { proposal: id, revision: revising ? revising.revision + 1 : 1, why: '' });
   const n = pencil.draft.length;
   desk.write({ type: 'laid' });
   desk.setRevising(null);
-  if (!ink || inked) desk.say(inked ? words.stand.inked(n) : words.stand.laid(n));
+  // Without a line nobody sees it yet: then the ledge says what waits.
+  if (desk.snapshot.status === 'live' && (!ink || inked)) desk.say(inked ? words.stand.inked(n) : words.stand.laid(n));
   return true;
 }

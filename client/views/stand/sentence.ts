@@ -4,8 +4,8 @@ import { pitchName } from '../../../core/music/pitch.ts';
 import { beatOf, numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
-import { findingHere, slipsHere } from './commands.ts';
-import { isPrincipal, type Desk } from './desk.ts';
+import { findingHere } from './commands.ts';
+import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
 import { rangeOf } from './standing.ts';
 
@@ -51,16 +51,15 @@ export function whereSentence(desk: Desk): { lead: string; rest: string } {
 }
 
 /** The second line: what waits, what to watch, or which keys help here. */
-export function subSentence(desk: Desk, engraving: string | null): string {
-  const { snapshot, pencil, caret, state } = desk;
+export function subSentence(desk: Desk, engraving: string | null): string | null {
+  const { snapshot, pencil, state } = desk;
   if (snapshot.status === 'away') return words.awaySub;
   const range = rangeOf(pencil.draft, desk.facts);
   if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);
-  if (finding) return [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  if (finding) return desk.caret.open === finding.measure ? finding.text : [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;
   if (state.locked) return words.stand.lifted;
-  if (caret.open !== null) return slipsHere(desk).slip && isPrincipal(desk) ? words.stand.openPrincipal : words.stand.open;
-  return openRanges(state).length === 0 && desk.heard.length === 0 && state.ink.length > 0 ? words.stand.done : words.stand.rest;
+  return openRanges(state).length === 0 && desk.heard.length === 0 && state.ink.length > 0 ? words.stand.done : null;
 }

@@ -87,7 +87,7 @@ describe('the wire over Socket.IO, against a real server', () => {
     const piet = stand(PARTNER);
     await until(piet, () => piet.getSnapshot().caughtUp);
     const { onWritten } = authority;
-    authority.onWritten = (entry) => {
+    authority.onWritten = () => {
       authority.onWritten = onWritten;
       io.sockets.sockets.forEach(({ conn }) => conn.close(true));
     };

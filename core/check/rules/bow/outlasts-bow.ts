@@ -3,7 +3,6 @@ import type { Stroke } from '../../../bowing/strokes.ts';
 import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
-import { counted } from '../../words.ts';
 
 interface TooLong {
   /** The longest of them. */
@@ -29,8 +28,8 @@ export default defineRule({
   why: 'Whoever runs out of bow changes where it can be heard, or has no sound left for the end of the phrase.',
   source: ['hoffmann', 'chosen'],
   messages: {
-    needsMore: 'From {where} one bow has to last {seconds} s at {dynamic}, about {bows}{tempo} ({who}). Mark a bow change, or split the slur.',
-    outOfReach: 'From {where} one bow would have to last {seconds} s at {dynamic}, about {bows}{tempo} ({who}): not to be played as written. Mark bow changes, or split the slur.',
+    needsMore: 'From {where} one bow has to last {seconds} s at {dynamic}{tempo}, where a bow lasts about {bow} s ({who}). Mark a bow change, or split the slur.',
+    outOfReach: 'From {where} one bow would have to last {seconds} s at {dynamic}{tempo}, where a bow lasts about {bow} s ({who}): not to be played as written. Mark bow changes, or split the slur.',
   },
   check(part, report) {
     const { instrument, settings } = part;
@@ -60,7 +59,7 @@ export default defineRule({
         facts: {
           seconds: tenths(seconds),
           dynamic: dynamic ?? `${bowDynamic(dynamic, settings.assumedDynamic)} (none is printed yet)`,
-          bows: counted(tenths(used), 'bow'),
+          bow: tenths(seconds / used),
           tempo: part.tempo.isAssumed(stroke.pieces[0]!.event.from) ? ` if a quarter goes at ${settings.assumedTempo}` : '',
         },
       };

@@ -15,7 +15,7 @@ export default defineRule({
   source: ['stringsection', 'zlotbox', 'chosen'],
   messages: {
     sameMoment: '{Who}: both players change bow at the same moment in {where}. Move one of the two changes.',
-    tooClose: '{Who}: the two players change bow {seconds} s apart in {where}. Move one of the changes further away; {least} s is enough.',
+    tooClose: '{Who}: the two players change bow {seconds} s apart in {where}. Keep them at least {least} s apart.',
     sameSubdivision: '{Who}: the two players change bow on the same subdivision of the beat in {where}. Move one of the changes to another one.',
   },
   check(part, report) {

@@ -33,7 +33,7 @@ export default defineRule({
       if (midi === undefined || !pitch || marks.harmonic) continue;
       const open = openStringAt(instrument, midi);
       if (open !== null && (marks.string === undefined || instrument.openStrings[marks.string - 1] === midi)) continue;
-      const place = { measure: event.measure, notes: [event.head.id], seats, exposure: exposureAt(event.head.dynamic, settings.assumedDynamic), place: `${event.head.id}/${marks.finger ?? ''}/${marks.string ?? ''}` };
+      const place = { measure: event.measure, notes: [event.head.id], seats, exposure: exposureAt(event.head.dynamic, settings.assumedDynamic), place: `${event.head.id}/${marks.finger ?? ''}/${marks.string ?? ''}/${marks.harmonic ?? ''}` };
       const harmonic = harmonicStringFor(instrument, midi, marks.string);
       const name = pitchName(pitch);
       if (harmonic) report({ ...place, message: 'perhapsHarmonic', severity: 'worthALook', facts: { pitch: name, string: stringNumeral(harmonic) } });

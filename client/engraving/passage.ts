@@ -1,0 +1,24 @@
+const MEASURE = /<measure\b[^>]*\bid="m(\d+)"[^>]*>[\s\S]*?<\/measure>/g;
+/** In the order MusicXML wants them. */
+const STANDING = ['divisions', 'key', 'staves', 'clef', 'transpose'] as const;
+
+const lastOf = (text: string, name: string): string => [...text.matchAll(new RegExp(`<${name}\\b[^>]*>[\\s\\S]*?</${name}>`, 'g'))].at(-1)?.[0] ?? '';
+
+/**
+ * Measures `from` to `to` of an engraver's text of one part, on one line: with the clef and key in force, without line breaks. Of several
+ * clefs only the last before the passage is repeated.
+ */
+export function passageOf(text: string, from: number, to: number): string {
+  const measures = [...text.matchAll(MEASURE)];
+  const first = measures[0];
+  const last = measures.at(-1);
+  if (!first || !last) return text;
+  const before = measures.filter(([, ordinal]) => Number(ordinal) < from).map(([measure]) => measure).join('');
+  const kept = measures
+    .filter(([, ordinal]) => Number(ordinal) >= from && Number(ordinal) <= to)
+    .map(([measure]) => measure.replace(/<print\b[^>]*(?:\/>|>[\s\S]*?<\/print>)/g, ''))
+    .join('\n');
+  const standing = STANDING.map((name) => lastOf(before, name)).join('');
+  const opened = standing ? kept.replace(/<measure\b[^>]*>/, (opening) => `${opening}<attributes>${standing}</attributes>`) : kept;
+  return text.slice(0, first.index) + opened + text.slice(last.index + last[0].length);
+}

@@ -1,0 +1,34 @@
+import type { ImportAnswer, Me, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
+import type { SeatId } from '../../core/music/seat.ts';
+import { getJson, sendFile, sendJson } from './http.ts';
+import { newId } from '../agreement/newId.ts';
+
+export interface ShelfAndMe {
+  me: Me;
+  shelf: Shelf;
+}
+
+export async function fetchShelf(): Promise<ShelfAndMe> {
+  const [me, shelf] = await Promise.all([getJson<Me>('/me'), getJson<Shelf>('/shelf')]);
+  return { me, shelf };
+}
+
+export const addProgramme = (title: string, firstRehearsal: string | null, concert: string | null) => sendJson<{ id: string }>('POST', '/programmes', { title, firstRehearsal, concert });
+export const layScore = (programme: string, file: File) => sendFile<ImportAnswer>(`/programmes/${programme}/works`, file);
+export const correctScore = (work: string, file: File) => sendFile<ImportAnswer>(`/works/${work}/editions`, file);
+export const assignPart = (part: string, section: string | null) => sendJson('PUT', `/parts/${part}/section`, { section });
+export const addPerson = (name: string, librarian: boolean) => sendJson<{ link: string }>('POST', '/people', { name, librarian });
+export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});
+export const addSection = (name: string, instrument: string) => sendJson<SectionView>('POST', '/sections', { name, instrument });
+export const seatPeople = (section: string, seats: { seat: SeatId; person: string | null }[], principal: string | null) => sendJson<SectionView>('PUT', `/sections/${section}/seating`, { seats, principal });
+export const signOut = () => sendJson('POST', '/sign-out', {});
+
+/** One operation over HTTP, where no part is open on the stand. */
+export function operate<Name extends OperationName>(part: string, name: Name, input: OperationInput<Name>) {
+  return sendJson('POST', `/parts/${part}/operations/${name}`, { operation: newId(), input });
+}
+
+export const exportAddress = (part: string, reader: string, form: 'musicxml' | 'mxl') => `/api/parts/${part}/export?for=${reader}&form=${form}`;
+export const changesAddress = (part: string, form: 'csv' | 'text') => `/api/parts/${part}/changes?form=${form}`;
+export const sourceAddress = (part: string) => `/api/parts/${part}/source`;

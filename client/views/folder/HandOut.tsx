@@ -1,0 +1,73 @@
+import type { ReactNode } from 'react';
+import type { Me, SectionView } from '../../../core/agreement/wire/http.ts';
+import { assignPart, changesAddress, exportAddress, sourceAddress } from '../../library/shelf.ts';
+import { words } from '../../words/words.ts';
+import type { Act } from '../shelf/NewProgramme.tsx';
+import type { Cell } from './cells.ts';
+
+function Forms({ part, reader, label }: { part: string; reader: string; label: string }): ReactNode {
+  return (
+    <div>
+      <dt>{label}</dt>
+      <dd>
+        {(['musicxml', 'mxl'] as const).map((form) => (
+          <a key={form} href={exportAddress(part, reader, form)} download aria-label={`${label}, .${form}`}>
+            .{form}
+          </a>
+        ))}
+      </dd>
+    </div>
+  );
+}
+
+/** What can be handed out of the part in hand: marked for all, for each seat, the changes, and the file as it came. */
+export function HandOut({ me, cell, sections, act }: { me: Me; cell: Cell; sections: readonly SectionView[]; act: Act }): ReactNode {
+  const { part, work } = cell;
+  const section = sections.find(({ id }) => id === part.section?.id);
+  const leads = me.memberships.some((membership) => membership.section === part.section?.id && membership.role === 'principal');
+  const mayExport = me.librarian || leads;
+  return (
+    <section className="hand-out" aria-labelledby="hand-out">
+      <h2 id="hand-out">{words.folder.handOut(part.name, work.title)}</h2>
+      {me.librarian ? (
+        <label className="assign">
+          <span>{words.folder.toSection}</span>
+          <select value={part.section?.id ?? ''} onChange={(event) => void act(async () => void (await assignPart(part.id, event.target.value || null)))}>
+            <option value="">{words.folder.none}</option>
+            {sections.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      ) : null}
+      <dl>
+        {mayExport ? <Forms part={part.id} reader="section" label={words.folder.forSection} /> : null}
+        {mayExport ? section?.seats.map(({ seat, person }) => <Forms key={seat} part={part.id} reader={seat} label={words.folder.forSeat(words.seat.one(seat), person?.name ?? null)} />) : null}
+        {mayExport ? (
+          <div>
+            <dt>{words.folder.changes}</dt>
+            <dd>
+              <a href={changesAddress(part.id, 'csv')} download aria-label={`${words.folder.changes}, .csv`}>
+                .csv
+              </a>
+              <a href={changesAddress(part.id, 'text')} download aria-label={`${words.folder.changes}, ${words.folder.text}`}>
+                {words.folder.text}
+              </a>
+            </dd>
+          </div>
+        ) : null}
+        <div>
+          <dt>{words.folder.original}</dt>
+          <dd>
+            <a href={sourceAddress(part.id)} download>
+              <span className="offstage">{words.folder.original}: </span>
+              {work.fileName}
+            </a>
+          </dd>
+        </div>
+      </dl>
+    </section>
+  );
+}

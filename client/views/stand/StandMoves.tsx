@@ -1,0 +1,43 @@
+import type { ReactNode } from 'react';
+import type { Command } from '../../tools/keys.ts';
+import { LedgeMove } from '../../ui/ledgeParts.tsx';
+import { words } from '../../words/words.ts';
+import { slipsHere } from './commands.ts';
+import { isPrincipal, type Desk } from './desk.ts';
+
+/** The key, the word in full, and as it stands on the ledge. */
+type Move = readonly [cap: string, word: string, short: string, command: Command];
+
+/** What one can do here, by key or by touch: what Enter does comes first. */
+const both = (word: string) => [word, word] as const;
+
+function movesOf(desk: Desk): Move[] {
+  const { tools } = words;
+  if (desk.pencil.draft.length) {
+    return [
+      ['Enter', ...both(desk.pencil.held === 'ink' ? tools.inkIn : tools.lay), { do: 'enter' }],
+      ['z', ...both(tools.takeBack), { do: 'undo' }],
+      ['p', ...both(tools.pencil), { do: 'pencil' }],
+    ];
+  }
+  const open = desk.caret.open !== null;
+  const first: Move[] = !open ? [['Enter', ...both(tools.open), { do: 'enter' }]] : slipsHere(desk).slip && isPrincipal(desk) ? [['Enter', ...both(tools.inkIn), { do: 'enter' }]] : [];
+  const rest: Move[] = [
+    ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }],
+    ['w', tools.nextWatch, tools.short.watch, { do: 'nextFinding' }],
+    ['g', ...both(tools.goTo), { do: 'goTo' }],
+    ['s', tools.say, tools.short.say, { do: 'say' }],
+    open ? ['Esc', ...both(tools.close), { do: 'leave' }] : ['?', ...both(tools.keys), { do: 'keys' }],
+  ];
+  return [...first, ...rest];
+}
+
+export function StandMoves({ desk, onCommand }: { desk: Desk; onCommand(command: Command): void }): ReactNode {
+  return (
+    <div className="moves">
+      {movesOf(desk).map(([cap, word, short, command], i) => (
+        <LedgeMove key={cap} cap={cap} word={word} short={short} on={i === 0 && desk.pencil.draft.length > 0} onPress={() => onCommand(command)} />
+      ))}
+    </div>
+  );
+}
