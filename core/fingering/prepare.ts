@@ -7,6 +7,7 @@ import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
 import { layersOf, type Layer, type Refusal } from './layers.ts';
+import type { LineNote } from './line.ts';
 import { keepsTo, type Pin } from './pin.ts';
 import { placesOf } from './placesOf.ts';
 import type { FingeringRequest } from './request.ts';
@@ -56,6 +57,11 @@ const zeros = (layers: readonly Layer[]): Chain => ({
   steps: layers.map((layer, i) => new Float64Array(i === 0 ? 0 : layers[i - 1]!.states.length * layer.states.length)),
 });
 
+/** The weights know the violin's pitches: the viola's line is read a fifth higher. */
+function asFitted({ instrument, line }: FingeringRequest): readonly LineNote[] {
+  return instrument.name === 'viola' ? line.map((note) => ({ ...note, midi: note.midi + 7, step: note.step + 4 })) : line;
+}
+
 /**
  * Finds every way to hold each note or chord of a line, weighs them, and solves the way from each to the end. Pins are hard: only places that keep to
  * them are states. O(notes x places^2). A note that cannot be played is among the refusals and in no layer. Deterministic.
@@ -65,7 +71,7 @@ export function prepare(request: FingeringRequest): Prepared {
   const player = { instrument: request.instrument, hand: request.hand, players: request.players, sliding: request.sliding };
   const setting: Setting = { player, line: request.line, tempo: request.tempo };
   const balance = balanceOf(request.aim, request.weights !== null);
-  const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(request.line), layers);
+  const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
   const factors = stepFactors(chain);
   const marginals = marginalsOf(chain, factors);
   const hand = handLattice(setting, balance.terms, layers);
