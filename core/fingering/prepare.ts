@@ -1,7 +1,7 @@
 import { costsToEnd, type CostsToEnd } from '../search/costsToEnd.ts';
 import type { Lattice } from '../search/lattice.ts';
 import { marginalsOf, stepFactors, type Chain, type Marginals } from '../search/marginals.ts';
-import { balanceOf, type Balance } from './aims.ts';
+import { balanceOf, HAND, type Balance } from './aims.ts';
 import { fittedChain } from './fit/chain.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
@@ -57,6 +57,11 @@ const zeros = (layers: readonly Layer[]): Chain => ({
   steps: layers.map((layer, i) => new Float64Array(i === 0 ? 0 : layers[i - 1]!.states.length * layer.states.length)),
 });
 
+function addPrior(chain: Chain, hand: Lattice, weight: number): void {
+  chain.states.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.states[i]![s]!)));
+  chain.steps.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.steps[i]![s]!)));
+}
+
 /** The weights know the violin's pitches: the viola's line is read a fifth higher. */
 function asFitted({ instrument, line }: FingeringRequest): readonly LineNote[] {
   return instrument.name === 'viola' ? line.map((note) => ({ ...note, midi: note.midi + 7, step: note.step + 4 })) : line;
@@ -70,8 +75,9 @@ export function prepare(request: FingeringRequest): Prepared {
   const { layers, refusals } = layersOf(request.instrument, request.line, (index, all) => availablePlaces(request, index, all));
   const player = { instrument: request.instrument, hand: request.hand, players: request.players, sliding: request.sliding };
   const setting: Setting = { player, line: request.line, tempo: request.tempo };
-  const balance = balanceOf(request.aim, request.weights !== null);
+  const balance = balanceOf(request.aim, request.instrument.name, request.weights !== null);
   const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
+  if (balance.prior > 0) addPrior(chain, handLattice(setting, HAND, layers), balance.prior);
   const factors = stepFactors(chain);
   const marginals = marginalsOf(chain, factors);
   const hand = handLattice(setting, balance.terms, layers);

@@ -1,5 +1,6 @@
 import { crossing } from './crossing.ts';
 import { extension } from './extension.ts';
+import { fingerSlide } from './fingerSlide.ts';
 import { handTravel } from './handTravel.ts';
 import { haste } from './haste.ts';
 import { height } from './height.ts';
@@ -9,10 +10,11 @@ import { outOfOrder } from './outOfOrder.ts';
 import { slide } from './slide.ts';
 import { stretch } from './stretch.ts';
 import type { Term } from './term.ts';
+import { thumbPosition } from './thumbPosition.ts';
 import { weakFinger } from './weakFinger.ts';
 
 /** Every cost of the hand, in the order an explanation lists them. */
-export const TERMS = { handTravel, haste, slide, stretch, extension, crossing, hop, outOfOrder, openString, weakFinger, height } as const satisfies Record<string, Term>;
+export const TERMS = { handTravel, haste, slide, stretch, extension, fingerSlide, crossing, hop, outOfOrder, openString, weakFinger, height, thumbPosition } as const satisfies Record<string, Term>;
 
 export type TermKey = keyof typeof TERMS;
 export type TermWeights = Partial<Record<TermKey, number>>;

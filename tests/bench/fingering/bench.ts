@@ -26,7 +26,8 @@ const onCello = (note: LineNote): Place[] => celloPlaces(note.midi);
 const percent = (part: number, whole: number): string => ((100 * part) / whole).toFixed(1).padStart(6);
 
 function lowest(piece: Piece, placesOf: (note: LineNote) => Place[]): Taken {
-  return piece.line.map((note) => placesOf(note).reduce<Place | null>((low, place) => (low === null || place.position < low.position ? place : low), null));
+  const height = (place: Place): number => place.position + (place.finger === 0 ? 0 : 0.1 + 0.3 * Math.abs(place.off) + 0.3 * Math.abs(place.respelled));
+  return piece.line.map((note) => placesOf(note).reduce<Place | null>((low, place) => (low === null || height(place) < height(low) ? place : low), null));
 }
 
 function report(name: string, instrument: Instrument, pieces: Piece[], takenOf: (piece: Piece) => Taken): void {
