@@ -19,6 +19,13 @@ const WISHES: Record<Aim, TermWeights> = {
   'smallest-stretch': { stretch: 3, extension: 1.2, outOfOrder: 1 },
 };
 
+/** What the section has settled about open strings. */
+export const OPEN_STRINGS = ['free', 'avoided', 'wanted'] as const;
+export type OpenStrings = (typeof OPEN_STRINGS)[number];
+
+/** What the setting adds to an open note: chosen, not measured. */
+const OPEN: Record<OpenStrings, number> = { free: 0, avoided: 3, wanted: -0.5 };
+
 export interface Balance {
   /** Weight of what professionals do, in expected differences from them; 0 where none is known. */
   trust: number;
@@ -31,8 +38,9 @@ export interface Balance {
 const CELLO_PRIOR = 1;
 
 /** How an aim weighs what professionals do against the costs of the hand. `fitted`: their fingerings are known for this instrument. */
-export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean): Balance {
-  const wishes = WISHES[aim];
+export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean, openStrings: OpenStrings = 'free'): Balance {
+  const asked = WISHES[aim];
+  const wishes = openStrings === 'free' ? asked : { ...asked, openString: (asked.openString ?? 0) + OPEN[openStrings] };
   if (fitted) return { trust: aim === 'usual' ? 1 : 0.35, terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0 };
   const terms: TermWeights = { ...HAND };
   for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;

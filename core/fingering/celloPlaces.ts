@@ -3,7 +3,7 @@ import type { Place } from './frame.ts';
 import { THUMB } from './frame.ts';
 
 const OPEN_MIDI = [57, 50, 43, 36] as const;
-/** Finger 1 to 4 above finger 1: closed, and extended with 1 left behind (davidoff). */
+/** Finger 1 to 4 above finger 1: closed, and extended with 1 left behind (davidoff); finger 1 alone does not tell which, and counts as closed. */
 const CLOSED = [0, 1, 2, 3] as const;
 const EXTENDED = [0, 2, 3, 4] as const;
 /** Fourth finger not above G sharp on the A string (davidoff). */
@@ -24,7 +24,8 @@ function neck(string: StringNumber, above: number): Place[] {
     hand.forEach((from, i) => {
       const position = above - from;
       const finger = i + 1;
-      const allowed = position >= 1 && position <= HIGHEST_NECK && !(finger === 4 && above > FOURTH_UP_TO);
+      const isCopy = finger === 1 && off === 1;
+      const allowed = !isCopy && position >= 1 && position <= HIGHEST_NECK && !(finger === 4 && above > FOURTH_UP_TO);
       if (allowed) places.push({ string, finger, position, above, off, respelled: 0 });
     });
   }

@@ -24,6 +24,14 @@ export interface PlainFingering {
 
 const rounded = (value: number, digits: number): number => Math.round(value * 10 ** digits) / 10 ** digits;
 
+/** Finger 1 of the cello stands in the extended hand when the note after it, or else before it, is stopped by that hand. */
+function isExtended({ notes }: Fingering, i: number): boolean {
+  const { place } = notes[i]!;
+  if (place.finger !== 1) return place.off === 1;
+  const sameHand = [notes[i + 1], notes[i - 1]].find((other) => other !== undefined && other.place.position === place.position && other.place.finger > 1);
+  return sameHand?.place.off === 1;
+}
+
 /** A fingering as plain values, rounded for reading: mm to a tenth, ms whole, slide and costs to a thousandth. */
 export function plainFingering(instrument: Instrument, fingering: Fingering): PlainFingering {
   return {
@@ -33,7 +41,7 @@ export function plainFingering(instrument: Instrument, fingering: Fingering): Pl
       id,
       string: place.string,
       finger: place.finger === THUMB ? 'thumb' : (place.finger as Finger),
-      position: positionNumber(instrument, place),
+      position: positionNumber(instrument, place, isExtended(fingering, i)),
       ...(place.off === 0 ? {} : { extension: place.off }),
       step: {
         kind: step?.kind ?? (i === 0 ? 'begins' : 'together'),

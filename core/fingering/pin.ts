@@ -17,5 +17,6 @@ export function keepsTo(instrument: Instrument, place: Place, pin: Pin): boolean
   if (pin.string !== undefined && place.string !== pin.string) return false;
   if (pin.position === undefined) return true;
   const position = positionNumber(instrument, place);
+  if (instrument.name === 'cello' && place.finger === 1 && positionNumber(instrument, place, true) === pin.position) return true;
   return position === pin.position || (pin.position === 0 && position === 1 && instrument.positionsBy === 'letter');
 }

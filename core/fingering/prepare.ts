@@ -75,7 +75,7 @@ export function prepare(request: FingeringRequest): Prepared {
   const { layers, refusals } = layersOf(request.instrument, request.line, (index, all) => availablePlaces(request, index, all));
   const player = { instrument: request.instrument, hand: request.hand, players: request.players, sliding: request.sliding };
   const setting: Setting = { player, line: request.line, tempo: request.tempo };
-  const balance = balanceOf(request.aim, request.instrument.name, request.weights !== null);
+  const balance = balanceOf(request.aim, request.instrument.name, request.weights !== null, request.openStrings);
   const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
   if (balance.prior > 0) addPrior(chain, handLattice(setting, HAND, layers), balance.prior);
   const factors = stepFactors(chain);

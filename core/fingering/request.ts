@@ -1,6 +1,6 @@
 import type { HandProfile } from '../hand/reach.ts';
 import type { Instrument } from '../instruments/instrument.ts';
-import type { Aim } from './aims.ts';
+import type { Aim, OpenStrings } from './aims.ts';
 import type { Weights } from './fit/chain.ts';
 import type { LineNote } from './line.ts';
 import type { Pin } from './pin.ts';
@@ -14,6 +14,7 @@ export interface FingeringRequest {
   /** By note id; hard. */
   pins: ReadonlyMap<string, Pin>;
   aim: Aim;
+  openStrings?: OpenStrings;
   hand: HandProfile;
   /** Players in the section, and how many of them use this fingering. */
   players: number;

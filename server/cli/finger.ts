@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
-import { AIMS, type Aim } from '../../core/fingering/aims.ts';
+import { AIMS, OPEN_STRINGS, type Aim, type OpenStrings } from '../../core/fingering/aims.ts';
 import { fingerLine, type FingerLineOptions } from '../../core/fingering/fingerLine.ts';
 import type { LineNote } from '../../core/fingering/line.ts';
 import { lineFrom, NotesInput } from '../../core/fingering/notesInput.ts';
@@ -19,7 +19,7 @@ const MOST = 50;
 
 const Hand = z.strictObject({ factor: z.number().min(0.8).max(1.1).default(1), shortFourth: z.boolean().default(false) });
 
-const OPTIONS = { part: { type: 'string' }, measures: { type: 'string' }, aim: { type: 'string' }, best: { type: 'string' }, hand: { type: 'string' }, pins: { type: 'string' }, notes: { type: 'string' } } as const;
+const OPTIONS = { part: { type: 'string' }, measures: { type: 'string' }, aim: { type: 'string' }, open: { type: 'string' }, best: { type: 'string' }, hand: { type: 'string' }, pins: { type: 'string' }, notes: { type: 'string' } } as const;
 
 async function json<T>(path: string, schema: z.ZodType<T>): Promise<T> {
   let content: unknown;
@@ -70,18 +70,20 @@ function readOptions(args: string[]) {
 
 export const finger: Command = {
   name: 'finger',
-  usage: `FILE --part ID [--measures A-B] [--aim ${AIMS.join('|')}] [--best K] [--hand HAND.json] [--pins MARKS.json], or --notes NOTES.json`,
+  usage: `FILE --part ID [--measures A-B] [--aim ${AIMS.join('|')}] [--open ${OPEN_STRINGS.join('|')}] [--best K] [--hand HAND.json] [--pins MARKS.json], or --notes NOTES.json`,
   summary: 'Suggests fingerings for a part or a list of notes, best first, and says what the hand does from note to note.',
   async run(args) {
     const { values, positionals } = readOptions(args);
     const aim = values.aim ?? 'usual';
     if (!AIMS.includes(aim as Aim)) throw new BadInput(`--aim "${aim}" is not known; the aims are ${AIMS.join(', ')}.`);
+    const open = values.open ?? 'free';
+    if (!OPEN_STRINGS.includes(open as OpenStrings)) throw new BadInput(`--open "${open}" is not known; open strings are ${OPEN_STRINGS.join(', ')}.`);
     const best = Number(values.best ?? 5);
     if (!Number.isInteger(best) || best < 1 || best > MOST) throw new BadInput(`--best should be a whole number from 1 to ${MOST}.`);
     const [file] = positionals;
     if ((file === undefined) === (values.notes === undefined) || positionals.length > 1) throw new BadInput('Name one score file, or give --notes NOTES.json.', `Usage: bowline finger ${finger.usage}`);
     const passage = values.notes === undefined ? await passageOfFile(file!, values) : await passageOfNotes(values.notes);
-    const options: FingerLineOptions = { pins: passage.pins, aim: aim as Aim, best, ...(values.hand === undefined ? {} : { hand: await json(values.hand, Hand) }) };
+    const options: FingerLineOptions = { pins: passage.pins, aim: aim as Aim, openStrings: open as OpenStrings, best, ...(values.hand === undefined ? {} : { hand: await json(values.hand, Hand) }) };
     const { fingerings, refusals } = fingerLine(instrumentNamed(passage.instrument), passage.line, passage.tempo, options);
     await printJson({ fingerings, refusals });
     for (const { note, text } of refusals) console.error(`Note ${note}: ${text}`);

@@ -70,8 +70,14 @@ export function topThree(piece: Piece, prepared: Prepared): { hits: number; note
   return sums;
 }
 
-const pinned = (prepared: Prepared, piece: Piece, i: number, label: Label): Prepared =>
-  withPin(prepared, piece.line[i]!.id, { string: label.string, finger: label.finger === 5 ? 'thumb' : (label.finger as 0), position: positionNumber(prepared.request.instrument, { ...label, above: 0, off: label.off ?? 0, respelled: 0, string: label.string as 1 }) }) ?? prepared;
+/** The label as a pin; where no place is all of it (about 2 % are noise) as much of it as one is. */
+function pinned(prepared: Prepared, piece: Piece, i: number, label: Label): Prepared {
+  const { id } = piece.line[i]!;
+  const { string } = label;
+  const finger = label.finger === 5 ? 'thumb' : (label.finger as 0);
+  const position = positionNumber(prepared.request.instrument, { ...label, above: 0, off: label.off ?? 0, respelled: 0, string: string as 1 });
+  return withPin(prepared, id, { string, finger, position }) ?? withPin(prepared, id, { string, position }) ?? withPin(prepared, id, { string, finger }) ?? withPin(prepared, id, { string }) ?? prepared;
+}
 
 /** Agreement on the other notes when each player's first note of every measure is settled. */
 export function withFirstNotes(piece: Piece, start: Prepared): { hits: number; notes: number } {
