@@ -2,11 +2,14 @@ import { cheapestPath } from './cheapestPath.ts';
 import { costsToEnd, type CostsToEnd } from './costsToEnd.ts';
 import { type Lattice, type Path, pathCost } from './lattice.ts';
 
-/** Paths that share the classes `prefix` and then take a class of layer `prefix.length` that is not in `without`. */
+/** Paths that share the first `shared` classes of a found path and then take a class that is not in `without`; the cheapest goes through `state` there. */
 interface Branch {
-  prefix: readonly number[];
-  without: ReadonlySet<number>;
-  best: Path;
+  shared: number;
+  without: readonly number[];
+  state: number;
+  cost: number;
+  /** Ways back from each layer to the one before, as far as `shared`. */
+  backs: readonly Int16Array[];
 }
 
 /** Cheapest costs to reach each state of layer `i` when all layers before keep to the classes of `prefix`; null marks the start. */
@@ -39,47 +42,43 @@ export function differentPaths(lattice: Lattice, classOf: (layer: number, state:
   const first = cheapestPath(lattice, toEnd);
   if (first === null) return [];
   const n = lattice.states.length;
-  const branches: Branch[] = [{ prefix: [], without: new Set(), best: first }];
   const found: Path[] = [];
+  if (n === 0) return [first];
   const ends = endCosts(toEnd);
+  const branches: Branch[] = [{ shared: 0, without: [], state: first.states[0]!, cost: first.cost, backs: [] }];
   while (found.length < count && branches.length > 0) {
-    const at = branches.reduce((best, branch, i) => (branch.best.cost < branches[best]!.best.cost ? i : best), 0);
+    const at = branches.reduce((best, branch, i) => (branch.cost < branches[best]!.cost ? i : best), 0);
     const [branch] = branches.splice(at, 1);
-    found.push(branch!.best);
-    if (found.length === count) break;
-    split(branch!);
+    const path = pathThrough(branch!);
+    found.push(path);
+    if (found.length < count) split(path, branch!.shared, branch!.without);
   }
   return found;
 
-  function split({ prefix, without, best }: Branch): void {
-    const classes = best.states.map((state, i) => classOf(i, state));
+  function split(path: Path, shared: number, without: readonly number[]): void {
+    const classes = path.states.map((state, i) => classOf(i, state));
     const backs: Int16Array[] = [];
     let before: Float64Array | null = null;
     for (let i = 0; i < n; i += 1) {
       const layer: { costs: Float64Array; back: Int16Array } = reach(lattice, i, before, (a) => classOf(i - 1, a) === classes[i - 1]);
       backs.push(layer.back);
       before = layer.costs;
-      if (i < prefix.length) continue;
-      const barred = new Set(i === prefix.length ? without : []);
-      barred.add(classes[i]!);
-      let state = -1;
-      let cost = Infinity;
+      if (i < shared) continue;
+      const barred = i === shared ? [...without, classes[i]!] : [classes[i]!];
+      let [state, cost] = [-1, Infinity];
       for (let b = 0; b < layer.costs.length; b += 1) {
         const value = layer.costs[b]! + toEnd.beyond[i]![b]! + ends[i]!;
-        if (value < cost && !barred.has(classOf(i, b))) {
-          cost = value;
-          state = b;
-        }
+        if (value < cost && !barred.includes(classOf(i, b))) [state, cost] = [b, value];
       }
-      if (state !== -1) branches.push({ prefix: classes.slice(0, i), without: barred, best: pathThrough(i, state, backs) });
+      if (state !== -1) branches.push({ shared: i, without: barred, state, cost, backs });
     }
   }
 
-  function pathThrough(layer: number, state: number, backs: Int16Array[]): Path {
+  function pathThrough({ shared, state, backs }: Branch): Path {
     const states = Array<number>(n);
-    states[layer] = state;
-    for (let i = layer; i > 0; i -= 1) states[i - 1] = backs[i]![states[i]!]!;
-    for (let i = layer; i < n - 1; i += 1) states[i + 1] = toEnd.next[i]![states[i]!]!;
+    states[shared] = state;
+    for (let i = shared; i > 0; i -= 1) states[i - 1] = backs[i]![states[i]!]!;
+    for (let i = shared; i < n - 1; i += 1) states[i + 1] = toEnd.next[i]![states[i]!]!;
     return { states, cost: pathCost(lattice, states) };
   }
 }
