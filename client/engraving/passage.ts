@@ -18,7 +18,9 @@ export function passageOf(text: string, from: number, to: number): string {
     .filter(([, ordinal]) => Number(ordinal) >= from && Number(ordinal) <= to)
     .map(([measure]) => measure.replace(/<print\b[^>]*(?:\/>|>[\s\S]*?<\/print>)/g, ''))
     .join('\n');
-  const standing = STANDING.map((name) => lastOf(before, name)).join('');
+  // What the passage says itself as it begins is not said twice: the engraver would take the first for all of it.
+  const own = /^<measure\b[^>]*>\s*<attributes\b[\s\S]*?<\/attributes>/.exec(kept)?.[0] ?? '';
+  const standing = STANDING.filter((name) => !own.includes(`<${name}`)).map((name) => lastOf(before, name)).join('');
   const opened = standing ? kept.replace(/<measure\b[^>]*>/, (opening) => `${opening}<attributes>${standing}</attributes>`) : kept;
   return text.slice(0, first.index) + opened + text.slice(last.index + last[0].length);
 }

@@ -25,9 +25,9 @@ const LINES = /class="staff">(?:<path d="M[^"]*"[^>]*>)+/g;
 function sideOfStaff(system: string): string {
   const heights = [...system.matchAll(LINES)].flatMap(([lines]) => [...lines.matchAll(/d="M-?[\d.]+ (-?[\d.]+)/g)].map(([, y]) => Number(y)));
   const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
-  return system.replace(/<g class="(dynam|hairpin|dir|tempo|reh|ending|pedal)([^"]*)"/g, (_, name: string, rest: string, at: number) => {
+  return system.replace(/<g( id="[^"]*")? class="(dynam|hairpin|dir|tempo|reh|ending|pedal)([^"]*)"/g, (_, id: string | undefined, name: string, rest: string, at: number) => {
     const y = Number(HEIGHT.exec(system.slice(at, at + 600))?.[1] ?? 0);
-    return `<g class="${name}${rest} ${y < middle ? 'high' : 'low'}"`;
+    return `<g${id ?? ''} class="${name}${rest} ${y < middle ? 'high' : 'low'}"`;
   });
 }
 

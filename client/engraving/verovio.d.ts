@@ -8,7 +8,8 @@ declare module 'verovio/esm' {
   export class VerovioToolkit {
     constructor(module: unknown);
     setOptions(options: Record<string, unknown>): void;
-    loadData(text: string): boolean;
+    /** 0 where the text could not be read. */
+    loadData(text: string): number;
     redoLayout(): void;
     getPageCount(): number;
     getPageWithElement(id: string): number;

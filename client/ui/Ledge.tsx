@@ -15,7 +15,7 @@ export function Ledge({ here, sentence, sub, thread, line, moves, tools, classNa
             <span>{sentence}</span>
             {sub ? <em>{sub}</em> : null}
           </div>
-          {moves}
+          {line ? null : moves}
         </div>
         {tools}
       </div>

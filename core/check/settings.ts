@@ -13,7 +13,7 @@ export const CheckSettings = z.object({
   assumedDynamic: z.enum(DYNAMICS).default('mf').describe('Dynamic where the part gives none yet.'),
   lowestString: z.int().min(12).max(60).nullable().default(null).describe('MIDI key of the lowest open string, where it is not the usual one: 24 for a bass with C extension.'),
   bowSeconds: z
-    .object(Object.fromEntries(DYNAMICS.map((dynamic) => [dynamic, seconds(BOW_LIMIT[dynamic], `Seconds after which a violin's bow is used up at ${dynamic}.`).refine((value) => value > 0, 'A bow lasts more than 0 seconds.')])) as Record<(typeof DYNAMICS)[number], z.ZodDefault<z.ZodNumber>>)
+    .object(Object.fromEntries(DYNAMICS.map((dynamic) => [dynamic, seconds(BOW_LIMIT[dynamic], `Seconds after which a violin's bow is used up at ${dynamic}.`).refine((value) => value > 0, 'A bow lasts more than 0 seconds')])) as Record<(typeof DYNAMICS)[number], z.ZodDefault<z.ZodNumber>>)
     .prefault({})
     .describe('How long one bow lasts; violas, cellos and basses take their share of it.'),
   bowsBeforeSpeaking: z.number().min(1).max(20).default(1).describe('Bows a slur or held note may need before it is pointed out.'),

@@ -1,4 +1,5 @@
 import { checkPart } from '../../core/check/checkPart.ts';
+import { settingsFault } from '../../core/check/settingsFault.ts';
 import { readArguments, required } from './arguments.ts';
 import { BadInput, type Command } from './command.ts';
 import { readMarksFile } from './marksFile.ts';
@@ -18,6 +19,8 @@ export const check: Command = {
     const section = await readSectionFile(options.section, marks);
     const instrument = section.instrument ?? part.instrument;
     if (!instrument) throw new BadInput(`Part ${part.id} (${part.name}) is not known as a bowed string part. If it is one, name it in the section file: {"instrument":"violin"}.`);
+    const fault = settingsFault(section.settings, instrument);
+    if (fault) throw new BadInput(`${options.section}: in "settings", ${fault} Correct it and try again.`);
     const findings = checkPart({ part: { ...part, instrument }, seats: section.seats, marks, settings: section.settings });
     await printJson({ findings });
     return findings.length ? 1 : 0;

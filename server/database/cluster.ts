@@ -9,7 +9,7 @@ import { createFolder } from './createFolder.ts';
 import { stopLeftover } from './leftover.ts';
 import { lastWords } from './lastWords.ts';
 import { gone } from './processes.ts';
-import { chooseRunAs, under, type RunAs } from './runAs.ts';
+import { chooseRunAs, letThrough, under, type RunAs } from './runAs.ts';
 import { socketFolder } from './socketFolder.ts';
 import { Unstartable } from './unstartable.ts';
 
@@ -43,6 +43,7 @@ export async function startCluster({ folder, settings = [], report = () => {} }:
   const binaries = await findBinaries();
   await stopLeftover(data);
   const runAs = chooseRunAs(binaries.postgres);
+  letThrough(home, runAs);
   await createFolder(runAs, binaries.initdb, data);
   const sockets = socketFolder(home, runAs.owner);
   const log = join(home, 'postgresql.log');

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 
+/** One that has ended but was not yet fetched by its parent counts as gone. */
 export function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return true;
+    return birthOf(pid) !== 'gone';
   } catch (reason) {
     return (reason as NodeJS.ErrnoException).code === 'EPERM';
   }
@@ -24,7 +25,7 @@ export function birthOf(pid: number): string {
 /** Resolves to true when the process has gone, to false when it is still there after `ms`. */
 export async function gone(pid: number, ms: number): Promise<boolean> {
   for (let waited = 0; waited < ms; waited += 50) {
-    if (!isAlive(pid) || birthOf(pid) === 'gone') return true;
+    if (!isAlive(pid)) return true;
     await wait(50);
   }
   return !isAlive(pid);

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { chownSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { chmodSync, chownSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Unstartable } from './unstartable.ts';
 
@@ -42,6 +42,14 @@ function works(runAs: RunAs, program: string): boolean {
 function idsOfNobody(): { uid: number; gid: number } {
   const line = readFileSync('/etc/passwd', 'utf8').split('\n').find((row) => row.startsWith('nobody:'))?.split(':');
   return { uid: Number(line?.[2] ?? 65534), gid: Number(line?.[3] ?? 65534) };
+}
+
+/** Lets the one PostgreSQL runs as pass through our data folder; says so where a folder above it is closed to them. */
+export function letThrough(folder: string, { ids }: RunAs): void {
+  if (ids.uid === undefined) return;
+  chmodSync(folder, 0o711);
+  const passes = spawnSync('test', ['-x', folder], { ...ids, stdio: 'ignore', cwd: '/' }).status === 0;
+  if (!passes) throw new Unstartable(`PostgreSQL runs as nobody on this machine, who may not enter ${folder}. Set BOWLINE_DATA to a folder whose parents everyone may enter, like /var/lib/bowline.`);
 }
 
 /** Hands a folder over when an earlier start ran PostgreSQL under another face. */

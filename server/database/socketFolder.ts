@@ -14,7 +14,8 @@ export function socketFolder(data: string, owner: RunAs['owner']): string {
   const folder = Buffer.byteLength(beside) <= LONGEST ? beside : join(tmpdir(), `bowline-${createHash('sha256').update(data).digest('hex').slice(0, 12)}`);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const found = lstatSync(folder);
-  const mine = found.uid === process.getuid?.() || found.uid === owner.uid;
+  // Beside the data nobody else could have put it; another face of ours may have.
+  const mine = folder === beside || found.uid === process.getuid?.() || found.uid === owner.uid;
   if (!found.isDirectory() || !mine || (found.mode & 0o077) !== 0) throw new Unstartable(`The folder ${folder} belongs to someone else. Remove it, or set BOWLINE_DATA to another folder.`);
   own(folder, owner);
   return folder;

@@ -12,7 +12,7 @@ export class Player {
 
   async stand(part: string): Promise<void> {
     await this.page.goto(`${this.#origin}/stand/${part}`);
-    await this.page.locator('[data-note]').first().waitFor();
+    await this.page.locator('[data-note]').first().waitFor({ timeout: 120_000 });
   }
 
   async press(...keys: string[]): Promise<void> {

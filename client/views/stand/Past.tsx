@@ -5,6 +5,7 @@ import { words } from '../../words/words.ts';
 import type { Desk } from './desk.ts';
 import { submit } from './lay.ts';
 import { measureName } from './sentence.ts';
+import { Talk } from './Talk.tsx';
 
 function decided({ status, decided: stamp }: Proposal): string {
   if (!stamp) return '';
@@ -36,6 +37,7 @@ export function Past({ desk, measure }: { desk: Desk; measure: number }): ReactN
         {past.map((slip) => (
           <li key={slip.id} data-past={slip.id}>
             <em>{`${measureName(desk, slip.from)}${slip.letter}`}</em> {slip.proposed.name}: {slip.why} <span>{decided(slip)}</span>
+            <Talk desk={desk} measure={measure} proposal={slip.id} />
           </li>
         ))}
         {together(state.ink.filter((one) => one.measure === measure)).map((marks) => {

@@ -32,6 +32,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
   const where = whereSentence(desk);
   const first = urgent(desk);
+  const second = subSentence(desk, engraving);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
     const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
@@ -52,7 +53,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
         </>
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
-      sub={first?.sub ?? subSentence(desk, engraving)}
+      sub={first?.sub ?? (first?.lead === second ? null : second)}
       line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
       moves={<StandMoves desk={desk} onCommand={onCommand} />}
       tools={<StandTools desk={desk} onCommand={onCommand} />}

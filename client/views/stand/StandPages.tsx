@@ -37,10 +37,14 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
   const at = desk.caret.at;
   const openAt = desk.caret.open;
   const laid = engraved.systems.length;
+  const here = at === null ? null : (desk.facts.notes.get(at) ?? null);
+  const row = here === null ? -1 : engraved.systems.findIndex(({ first, last }) => first <= here && here <= last);
+  // A system that is drawn later takes another height than its empty staff: it is brought into view again then.
+  const drawn = row >= 0 && engraved.systems[row]!.drawing !== null;
   useEffect(() => {
-    const target = list.current?.querySelector(`[data-note="${CSS.escape(at ?? '')}"]`)?.closest('[data-system]') ?? null;
+    const target = list.current?.querySelector(`[data-system="${row}"]`);
     target?.scrollIntoView({ block: openAt === null ? 'nearest' : 'start' });
-  }, [at, openAt, laid]);
+  }, [at, openAt, laid, row, drawn]);
 
   if (!laid) return <div className="systems">{Array.from({ length: 6 }, (_, i) => <EmptyStaff key={i} width={width} />)}</div>;
   return (

@@ -10,7 +10,7 @@ export function Talk({ desk, measure, proposal }: { desk: Desk; measure: number;
   return about
     .sort((a, b) => a.made.seq - b.made.seq)
     .map((comment) => (
-      <p key={comment.id} className={comment.resolved ? 'talk settled' : 'talk'} data-comment={comment.id}>
+      <div key={comment.id} className={comment.resolved ? 'talk settled' : 'talk'} data-comment={comment.id}>
         <b>{comment.made.name}</b> {comment.text}{' '}
         {comment.resolved ? (
           <small>{words.slip.settled(comment.resolved.name)}</small>
@@ -19,6 +19,6 @@ export function Talk({ desk, measure, proposal }: { desk: Desk; measure: number;
             {words.slip.settle}
           </button>
         ) : null}
-      </p>
+      </div>
     ));
 }

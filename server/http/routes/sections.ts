@@ -1,6 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { NewSection, Seating } from '../../../core/agreement/wire/http.ts';
+import { settingsFault } from '../../../core/check/settingsFault.ts';
+import type { InstrumentName } from '../../../core/music/part.ts';
 import { planFits } from '../../store/sections.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, printable, read } from '../input.ts';
@@ -37,7 +39,10 @@ export function sectionRoutes(app: FastifyInstance, deps: Deps): void {
     const section = await sections.byId(id);
     if (!section) throw notFound('section');
     if (!person.librarian && section.principal?.id !== person.id) throw trouble(403, 'PRINCIPAL_ONLY', 'These numbers are set by the principal or the librarian. Ask one of them.');
-    await sections.set(id, read(Settings, request.body));
+    const settings = read(Settings, request.body);
+    const fault = settingsFault(settings, section.instrument as InstrumentName);
+    if (fault) throw trouble(400, 'BAD_SETTING', `Nothing was changed: the checker cannot go by these numbers. ${fault} Correct it and try again.`);
+    await sections.set(id, settings);
     deps.notices.renewed(await sections.parts(id));
     return sections.byId(id);
   });

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import type { SectionView, WorkView } from '../../../core/agreement/wire/http.ts';
+import { cellsOf, neighbour } from '../../../client/views/folder/cells.ts';
+import { stationsOf } from '../../../client/views/folder/TimeLine.tsx';
+import { resized, seated } from '../../../client/views/shelf/seatingPlan.ts';
+
+const section = (id: string): SectionView => ({ id, name: id, instrument: 'violin', seats: [], principal: null, settings: {} });
+const work = (id: string, parts: [part: string, section: string | null][]): WorkView => ({
+  id, title: id, composer: '', fileName: '', importedAt: '2026-11-20T10:00:00Z',
+  parts: parts.map(([part, where]) => ({ id: part, name: part, instrument: null, section: where ? { id: where, name: where } : null, measures: 1, stage: 'pulled', locked: false, open: 0, head: 0 })),
+});
+const works = [work('w1', [['a', 'v1'], ['b', 'v2']]), work('w2', [['c', 'v2'], ['d', null]])];
+const cells = cellsOf(works, [section('v1'), section('v2'), section('unused')]);
+
+describe('the folder', () => {
+  it('has works down, the sections that play across, and what has no section last', () => {
+    expect(cells.columns.map((column) => column?.id ?? null)).toEqual(['v1', 'v2', null]);
+    expect(cells.rows.map(({ parts }) => parts.map((here) => here.map(({ part }) => part.id)))).toEqual([[['a'], ['b'], []], [[], ['c'], ['d']]]);
+  });
+
+  it('arrows walk its parts and stay at the edges', () => {
+    expect([neighbour(cells, 'a', 1, 0), neighbour(cells, 'b', 1, 0), neighbour(cells, 'b', 0, 1), neighbour(cells, 'a', 0, -1)]).toEqual(['b', 'b', 'd', 'a']);
+  });
+
+  it('stations in time leave out the days nobody has said', () => {
+    const programme = { id: 'p', title: '', firstRehearsal: null, concert: '2026-12-11', works };
+    expect(stationsOf(programme).map(({ what }) => what)).toEqual(['pulled', 'concert']);
+  });
+});
+
+describe('who sits where', () => {
+  const plan = [{ seat: '1o', person: 'a' }, { seat: '1i', person: 'b' }];
+
+  it('a person who sits down elsewhere leaves the old chair empty', () => {
+    expect(seated(plan, '1i', 'a')).toEqual([{ seat: '1o', person: null }, { seat: '1i', person: 'a' }]);
+  });
+
+  it('one more chair is the next of the last desk, one fewer takes the last away', () => {
+    expect(resized(plan, 3)).toEqual([...plan, { seat: '2o', person: null }]);
+    expect(resized(plan, 1)).toEqual([plan[0]]);
+  });
+});
