@@ -1,11 +1,12 @@
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
+import { finger } from './finger.ts';
 import { mark } from './mark.ts';
 import { notes } from './notes.ts';
 import { print } from './output.ts';
 import { score } from './score.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check];
+const COMMANDS: readonly Command[] = [score, notes, mark, check, finger];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

@@ -1,0 +1,20 @@
+/** One pitched note of a line to be fingered, with what the fingering depends on. */
+export interface LineNote {
+  id: string;
+  /** Sounding MIDI key. */
+  midi: number;
+  /** Staff step from C0 as spelled. */
+  step: number;
+  measure: number;
+  /** Quarters in its measure. */
+  onset: number;
+  /** Quarters; 0 for a grace note. */
+  duration: number;
+  /** Quarters from the start of the line. */
+  at: number;
+  /** Begins together with the note before it. */
+  chord: boolean;
+  /** Under one slur with the note before it. */
+  slurred: boolean;
+  bow?: 'up' | 'down';
+}

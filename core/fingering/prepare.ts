@@ -1,0 +1,112 @@
+import { costsToEnd, type CostsToEnd } from '../search/costsToEnd.ts';
+import type { Lattice } from '../search/lattice.ts';
+import { marginalsOf, stepFactors, type Chain, type Marginals } from '../search/marginals.ts';
+import { balanceOf, HAND, type Balance } from './aims.ts';
+import { fittedChain } from './fit/chain.ts';
+import { contextsOf } from './fit/context.ts';
+import type { Place } from './frame.ts';
+import { handLattice, type Setting } from './handCosts.ts';
+import { layersOf, type Layer, type Refusal } from './layers.ts';
+import type { LineNote } from './line.ts';
+import { keepsTo, type Pin } from './pin.ts';
+import { placesOf } from './placesOf.ts';
+import type { FingeringRequest } from './request.ts';
+
+/** A line ready to be fingered: its states, what each costs, and the cheapest way on from each. */
+export interface Prepared {
+  request: FingeringRequest;
+  setting: Setting;
+  balance: Balance;
+  layers: Layer[];
+  refusals: Refusal[];
+  /** Log potentials; all zero where no professionals are known. Pinned states are -Infinity. */
+  chain: Chain;
+  factors: Float64Array[];
+  marginals: Marginals;
+  hand: Lattice;
+  lattice: Lattice;
+  toEnd: CostsToEnd;
+}
+
+const ALLOWED = (states: Float64Array): Float64Array => states.map((value) => (value === -Infinity ? Infinity : 0));
+
+/** Professionals' probabilities and the hand's costs as one lattice, over the layers `from` to `to`; the others are taken from `before`. */
+function joined(prepared: Omit<Prepared, 'lattice' | 'toEnd'>, from: number, to: number, before?: Lattice): Lattice {
+  const { chain, marginals, hand, balance } = prepared;
+  const [states, steps] = [before ? [...before.states] : [], before ? [...before.steps] : []];
+  for (let i = from; i <= to; i += 1) {
+    const barred = ALLOWED(chain.states[i]!);
+    states[i] = hand.states[i]!.map((cost, s) => barred[s]! + cost + (balance.trust === 0 ? 0 : balance.trust * (1 - marginals.states[i]![s]!)));
+    steps[i] = balance.trust === 0 || i === 0 ? hand.steps[i]! : hand.steps[i]!.map((cost, s) => cost + balance.trust * (1 - marginals.steps[i]![s]!));
+  }
+  return { states, steps };
+}
+
+function availablePlaces(request: FingeringRequest, index: number, all: boolean): Place[] {
+  const note = request.line[index]!;
+  const pin = request.pins.get(note.id);
+  const breadth = all ? 'all' : request.aim === 'smoothest' ? 'reaches' : 'usual';
+  const usual = placesOf(request.instrument, note.midi, note.step, breadth);
+  if (pin === undefined) return usual;
+  const kept = usual.filter((place) => keepsTo(request.instrument, place, pin));
+  return kept.length > 0 ? kept : placesOf(request.instrument, note.midi, note.step, 'all').filter((place) => keepsTo(request.instrument, place, pin));
+}
+
+const zeros = (layers: readonly Layer[]): Chain => ({
+  states: layers.map((layer) => new Float64Array(layer.states.length)),
+  steps: layers.map((layer, i) => new Float64Array(i === 0 ? 0 : layers[i - 1]!.states.length * layer.states.length)),
+});
+
+function addPrior(chain: Chain, hand: Lattice, weight: number): void {
+  chain.states.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.states[i]![s]!)));
+  chain.steps.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.steps[i]![s]!)));
+}
+
+/** The weights know the violin's pitches: the viola's line is read a fifth higher. */
+function asFitted({ instrument, line }: FingeringRequest): readonly LineNote[] {
+  return instrument.name === 'viola' ? line.map((note) => ({ ...note, midi: note.midi + 7, step: note.step + 4 })) : line;
+}
+
+/**
+ * Finds every way to hold each note or chord of a line, weighs them, and solves the way from each to the end. Pins are hard: only places that keep to
+ * them are states. O(notes x places^2). A note that cannot be played is among the refusals and in no layer. Deterministic.
+ */
+export function prepare(request: FingeringRequest): Prepared {
+  const { layers, refusals } = layersOf(request.instrument, request.line, (index, all) => availablePlaces(request, index, all));
+  const player = { instrument: request.instrument, hand: request.hand, players: request.players, sliding: request.sliding };
+  const setting: Setting = { player, line: request.line, tempo: request.tempo };
+  const balance = balanceOf(request.aim, request.instrument.name, request.weights !== null, request.openStrings);
+  const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
+  if (balance.prior > 0) addPrior(chain, handLattice(setting, HAND, layers), balance.prior);
+  const factors = stepFactors(chain);
+  const marginals = marginalsOf(chain, factors);
+  const hand = handLattice(setting, balance.terms, layers);
+  const base = { request, setting, balance, layers, refusals, chain, factors, marginals, hand };
+  const lattice = joined(base, 0, layers.length - 1);
+  return { ...base, lattice, toEnd: costsToEnd(lattice) };
+}
+
+/**
+ * The same line with one more pin, solved again only where the pin can change something: probabilities are worked in until they settle (1e-12), then
+ * the costs. Null where the note has no state that keeps to the pin; `prepare` with the pin then looks further afield.
+ * Oracle: `prepare` with the pin.
+ */
+export function withPin(prepared: Prepared, note: string, pin: Pin): Prepared | null {
+  const { request, layers } = prepared;
+  const index = request.line.findIndex((other) => other.id === note);
+  const at = layers.findIndex((layer) => layer.notes.includes(index));
+  const layer = layers[at];
+  if (layer === undefined) return null;
+  const k = layer.notes.indexOf(index);
+  const kept = layer.states.map((state) => keepsTo(request.instrument, state[k]!, pin));
+  if (!kept.includes(true)) return null;
+  const states = [...prepared.chain.states];
+  states[at] = states[at]!.map((value, s) => (kept[s] ? value : -Infinity));
+  const chain = { states, steps: prepared.chain.steps };
+  const fitted = prepared.balance.trust > 0;
+  const changed = fitted ? marginalsOf(chain, prepared.factors, { at, before: prepared.marginals }) : { ...prepared.marginals, span: { from: at, to: at } };
+  const [from, to] = [changed.span.from, Math.min(layers.length - 1, changed.span.to + 1)];
+  const base = { ...prepared, request: { ...request, pins: new Map(request.pins).set(note, pin) }, chain, marginals: changed };
+  const lattice = joined(base, from, to, prepared.lattice);
+  return { ...base, lattice, toEnd: costsToEnd(lattice, { from, to, before: prepared.toEnd }) };
+}

@@ -1,0 +1,84 @@
+import { differentPaths } from '../search/differentPaths.ts';
+import { placeCosts, stepBetween, stepCosts } from './handCosts.ts';
+import type { Place } from './frame.ts';
+import type { Prepared } from './prepare.ts';
+import type { HandStep } from './steps/step.ts';
+
+/** One note of a fingering, and the step that led to it. */
+export interface FingeredNote {
+  id: string;
+  place: Place;
+  /** Null on the first note and inside a chord. */
+  step: HandStep | null;
+  /** Time from the onset before; seconds. */
+  available: number;
+  /** Where the hand follows a delayed shift. */
+  followsAt?: string;
+}
+
+export interface Fingering {
+  cost: number;
+  /** What the cost is made of; adds up to it. */
+  terms: Record<string, number>;
+  notes: FingeredNote[];
+}
+
+/** Names of the two costs that come from the professionals' fingerings: expected differences from them, in notes and in steps. */
+const UNUSUAL_PLACE = 'unusual-place';
+const UNUSUAL_STEP = 'unusual-step';
+
+/** States that differ only where an open string sounds, or only in the finger, are one way to play. */
+function musicalClasses(prepared: Prepared): Int16Array[] {
+  return prepared.layers.map((layer) => {
+    const known = new Map<string, number>();
+    return Int16Array.from(layer.states, (state) => {
+      const key = state.map((place) => `${place.string}${place.finger === 0 ? 'o' : place.position}`).join();
+      return known.get(key) ?? known.set(key, known.size).get(key)!;
+    });
+  });
+}
+
+function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
+  const terms: Record<string, number> = {};
+  const add = (name: string, cost: number): void => void (terms[name] = (terms[name] ?? 0) + cost);
+  const { layers, marginals, balance, setting } = prepared;
+  states.forEach((state, i) => {
+    const layer = layers[i]!;
+    if (balance.trust > 0) add(UNUSUAL_PLACE, balance.trust * (1 - marginals.states[i]![state]!));
+    placeCosts(setting, balance.terms, layer, layer.states[state]!, add);
+    if (i === 0) return;
+    if (balance.trust > 0) add(UNUSUAL_STEP, balance.trust * (1 - marginals.steps[i]![states[i - 1]! * layer.states.length + state]!));
+    stepCosts(setting, balance.terms, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, layer.states[state]!, add);
+  });
+  return terms;
+}
+
+function notesOf(prepared: Prepared, states: readonly number[]): FingeredNote[] {
+  const { layers, setting } = prepared;
+  const notes = states.flatMap((state, i): FingeredNote[] => {
+    const layer = layers[i]!;
+    const held = layer.states[state]!;
+    const between = i === 0 ? null : stepBetween(setting, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, held);
+    return held.map((place, k) => ({ id: setting.line[layer.notes[k]!]!.id, place, step: k === 0 && between ? between.step : null, available: between && k === 0 ? between.timing.available : 0 }));
+  });
+  return notes.map((note, i) => withFollowing(note, notes[i + 1]));
+}
+
+/** A reach whose hand then goes the same way is a delayed shift, and the hand follows on the next note. */
+function withFollowing(note: FingeredNote, next: FingeredNote | undefined): FingeredNote {
+  if (note.step?.kind === 'delayed-shift') return { ...note, followsAt: note.id };
+  const reaches = note.step?.kind === 'extension';
+  if (!reaches || !next?.step || next.step.semitones * note.place.off <= 0 || next.place.string !== note.place.string) return note;
+  return { ...note, step: { ...note.step!, kind: 'delayed-shift' }, followsAt: next.id };
+}
+
+/**
+ * The `count` best fingerings that differ musically (string or place of the hand somewhere), best first, each with what every step is.
+ * Exact over the states of the line; deterministic. Empty where the line has no note that can be played.
+ */
+export function suggest(prepared: Prepared, count: number): Fingering[] {
+  if (prepared.layers.length === 0) return [];
+  const classes = musicalClasses(prepared);
+  const paths = differentPaths(prepared.lattice, (layer, state) => classes[layer]![state]!, count, prepared.toEnd);
+  return paths.map(({ states, cost }) => ({ cost, terms: termsOf(prepared, states), notes: notesOf(prepared, states) }));
+}
