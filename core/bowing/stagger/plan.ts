@@ -7,6 +7,7 @@ import { addWay, poolOf, priceAt, relaxedPlan, roomOf } from './columns.ts';
 import { dive } from './dive.ts';
 import type { Draft } from './draft.ts';
 import { CROWDED } from './draft.ts';
+import { isImpossible } from './impossible.ts';
 import type { Terms } from './judge.ts';
 import { termsOf } from './judge.ts';
 import type { Model } from './model.ts';
@@ -20,6 +21,8 @@ import { FULL_WORTH } from './worth.ts';
 export interface StaggerPlan {
   /** True when every hard rule holds. */
   feasible: boolean;
+  /** True when it is proved that no plan holds every hard rule; where false and not feasible, none was found. */
+  provedInfeasible: boolean;
   /** Points; the sum of the terms. */
   cost: number;
   /** No plan costs less, proved. Where it equals the cost the plan is a best one. */
@@ -89,6 +92,7 @@ export function staggerPlan(problem: StaggerProblem, settings: StaggerSettings =
   const feasible = draft.total < CROWDED;
   return {
     feasible,
+    provedInfeasible: !feasible && isImpossible(model, effort.rounds),
     cost,
     bound: feasible ? bound : Math.min(cost, aloneBound(model)),
     terms,
