@@ -26,8 +26,9 @@ export async function run(args: string[]): Promise<number> {
     process.stderr.write(`${path}: ${read.bad.text}\n`);
     return 2;
   }
-  const plan = staggerPlan(read.problem);
+  const { provedInfeasible, ...plan } = staggerPlan(read.problem);
   process.stdout.write(`${JSON.stringify(plan)}\n`);
+  if (!plan.feasible && !provedInfeasible) process.stderr.write('No plan that holds every rule was found; it is not proved that there is none. The nearest one found is printed.\n');
   const advice = hidingAdvice(read.problem.players.length);
   if (advice) process.stderr.write(`${advice}\n`);
   return plan.feasible ? 0 : 1;

@@ -19,22 +19,32 @@ export function cheapestPath(strokes: Strokes, at: Float64Array, entering: reado
   const best = [new Float64Array(nodes).fill(Infinity), new Float64Array(nodes).fill(Infinity)] as const;
   const back = [new Int32Array(nodes), new Int32Array(nodes)] as const;
   const [even, odd] = best;
+  const firsts = new Int32Array(entering.length);
+  const lasts = new Int32Array(entering.length);
+  const ends = new Float64Array(entering.length);
   even[0] = 0;
   for (let to = 1; to < nodes; to++) {
     const isEnd = to === nodes - 1;
     const instant = to - 1;
+    const row = to * nodes;
+    const families = isEnd ? 0 : entering.length;
+    for (let k = 0; k < families; k++) {
+      const { windows, sums } = entering[k]!;
+      firsts[k] = windows.from[instant]!;
+      lasts[k] = windows.to[instant]! + 1;
+      ends[k] = sums[lasts[k]!]!;
+    }
     let evenBest = Infinity;
     let oddBest = Infinity;
     let evenFrom = 0;
     let oddFrom = 0;
     for (let from = reach[to]!; from < to; from++) {
-      let step = cost[from * nodes + to]!;
-      if (!isEnd) {
-        for (const { windows, sums } of entering) {
-          const first = Math.max(windows.from[instant]!, from === 0 ? 0 : windows.to[from - 1]! + 1);
-          const end = windows.to[instant]! + 1;
-          if (first < end) step += sums[end]! - sums[first]!;
-        }
+      let step = cost[row + from]!;
+      for (let k = 0; k < families; k++) {
+        const { windows, sums } = entering[k]!;
+        // The last change lies in every window from the instant's first one up to its own last one: those are paid already.
+        const first = from === 0 ? 0 : windows.to[from - 1]! + 1;
+        step += ends[k]! - sums[first > firsts[k]! ? Math.min(first, lasts[k]!) : firsts[k]!]!;
       }
       const viaOdd = odd[from]! + step;
       const viaEven = even[from]! + step;

@@ -118,19 +118,19 @@ export function priceAt(model: Model, { crowd, stretch }: SharedPrices): Float64
  * A proved lower bound by column generation: crowd windows and evenness as rows of a linear programme over ways through the passage,
  * new ways from `cheapestPath` at its prices. The bound is the Lagrangian value at those prices, computed apart from the programme,
  * so it is valid whatever the simplex did. Desk partners and neighbours are left to each other here: their rules can only raise the cost.
- * @param rounds at most so many rounds of new ways
+ * @param pivots at most about so many simplex steps in all
  * @returns the best bound in points, its prices, and the programme's fractional plan
  */
-export function relaxedPlan(model: Model, worth: Worth, room: Room, pool: Pool, rounds: number): Relaxed {
+export function relaxedPlan(model: Model, worth: Worth, room: Room, pool: Pool, pivots: number): Relaxed {
   const { first } = pool;
   const { sizes } = room;
   const windows = room.crowd.length;
   const programme = startOf(room, worth);
   const offset = programme.columns.length;
   let best: Omit<Relaxed, 'taken'> | undefined;
-  for (let round = 0; round < rounds; round++) {
+  for (let left = pivots; left > 0; ) {
     for (const { column } of pool.ways.slice(programme.columns.length - offset)) programme.columns.push(column);
-    optimise(programme, 2000);
+    left -= 1 + optimise(programme, left);
     const { duals } = programme;
     const between = (worst: number, from: number, length: number, kept: Float64Array | undefined) =>
       Float64Array.from({ length }, (_, r) => {

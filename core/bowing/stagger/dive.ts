@@ -9,7 +9,7 @@ import { FULL_WORTH } from './worth.ts';
 /** Share of a way from which it is taken at once; share of the players placed at least per round; chosen, not measured. */
 const SURE = 0.75;
 const STEP = 0.12;
-const ROUNDS = 25;
+const PIVOTS = 800;
 
 function roomLeft(model: Model, draft: Draft, pool: Pool): Room {
   return {
@@ -62,7 +62,7 @@ export function dive(model: Model, pool: Pool, start: Relaxed, chance: () => num
       const player = draft.isIn.indexOf(false);
       put(model, draft, player, answerTo(model, draft, player, at));
     }
-    if (draft.isIn.includes(false)) relaxed = relaxedPlan(model, FULL_WORTH, roomLeft(model, draft, pool), pool, ROUNDS);
+    if (draft.isIn.includes(false)) relaxed = relaxedPlan(model, FULL_WORTH, roomLeft(model, draft, pool), pool, PIVOTS);
   }
   return draft;
 }

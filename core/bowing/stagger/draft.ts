@@ -41,10 +41,10 @@ export function ownCost(model: Model, player: number, changes: readonly number[]
   let cost = strokes.end[(changes.length % 2) as 0 | 1];
   let from = 0;
   for (const instant of changes) {
-    cost += strokes.cost[from * strokes.nodes + instant + 1]! + change[instant]!;
+    cost += strokes.cost[(instant + 1) * strokes.nodes + from]! + change[instant]!;
     from = instant + 1;
   }
-  return cost + strokes.cost[from * strokes.nodes + strokes.nodes - 1]!;
+  return cost + strokes.cost[(strokes.nodes - 1) * strokes.nodes + from]!;
 }
 
 function mark(windows: Windows, changes: readonly number[], row: Uint8Array): void {

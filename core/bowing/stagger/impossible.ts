@@ -25,7 +25,7 @@ function desksCannot(model: Model): boolean {
 function pairCan(model: Model, a: number, b: number): boolean {
   const both = [model.players[a]!.strokes, model.players[b]!.strokes] as const;
   const nodes = both[0].nodes;
-  const isStroke = (who: 0 | 1, from: number, to: number) => both[who].cost[from * nodes + to]! < BEYOND_LIMIT;
+  const isStroke = (who: 0 | 1, from: number, to: number) => both[who].cost[to * nodes + from]! < BEYOND_LIMIT;
   const together = (i: number, j: number) => i > 0 && j > 0 && model.desk.to[Math.min(i, j) - 1]! >= model.desk.from[Math.max(i, j) - 1]!;
   // A state is both players' last change and whether each has made an odd number: packed into one number.
   const pack = (i: number, j: number, odd: number) => (i * nodes + j) * 4 + odd;
@@ -57,13 +57,13 @@ function pairCan(model: Model, a: number, b: number): boolean {
 /**
  * True when it is proved that no plan holds every hard rule: a player who cannot keep limit and end alone, a desk whose two cannot keep
  * apart, or a lower bound above 0 on how many changes come too close. False proves nothing.
- * @param rounds of the bound on crowding
+ * @param simplex steps of the bound on crowding
  */
-export function isImpossible(model: Model, rounds: number): boolean {
+export function isImpossible(model: Model, pivots: number): boolean {
   const bare = rulesOnly(model);
   const free = new Float64Array(model.usable.length);
   if (bare.players.some(({ strokes }) => cheapestPath(strokes, free, []).cost > 0)) return true;
   if (desksCannot(model)) return true;
   const pool = poolOf(bare);
-  return relaxedPlan(bare, CROWDING_ONLY, roomOf(bare, pool), pool, rounds).bound > 1e-3;
+  return relaxedPlan(bare, CROWDING_ONLY, roomOf(bare, pool), pool, pivots).bound > 1e-3;
 }

@@ -14,6 +14,7 @@ import type { Model } from './model.ts';
 import { modelOf } from './model.ts';
 import type { Direction, StaggerProblem, StaggerSettings } from './problem.ts';
 import { STAGGER_DEFAULTS } from './problem.ts';
+import { rotate } from './rotate.ts';
 import { build, improve } from './search.ts';
 import { FULL_WORTH } from './worth.ts';
 
@@ -39,12 +40,12 @@ export interface Effort {
   starts: number;
   /** Tries to improve each. */
   tries: number;
-  /** Rounds of new ways for the bound. */
-  rounds: number;
+  /** Simplex steps for the bound, about. */
+  pivots: number;
 }
 
 /** Chosen by trying on seeded problems: about a second for eight players, a few for forty. */
-export const EFFORT: Effort = { starts: 4, tries: 4000, rounds: 300 };
+export const EFFORT: Effort = { starts: 4, tries: 4000, pivots: 8000 };
 
 /** Points no plan's soft costs come under: everybody's cheapest way, as if alone. */
 function aloneBound(model: Model): number {
@@ -55,20 +56,33 @@ function aloneBound(model: Model): number {
 
 const sumOf = (terms: object): number => Object.values(terms).reduce((sum: number, points: number) => sum + points, 0);
 
+/** Turns tried where no plan was found, as shares of the shortest limit; chosen, not measured. */
+const SHORTEST_TURN = 0.5;
+const TURN_STEP = 0.04;
+
 function cheapest(model: Model, pool: Pool, effort: Effort): { draft: Draft; bound: number } {
   const chance = chanceFrom(1);
   const none = new Float64Array(model.usable.length);
   let best = build(model, chance, none);
   best.changes.forEach((changes, p) => addWay(model, pool, pool.kinds[p]!, changes));
-  const relaxed = relaxedPlan(model, FULL_WORTH, roomOf(model, pool), pool, effort.rounds);
+  const relaxed = relaxedPlan(model, FULL_WORTH, roomOf(model, pool), pool, effort.pivots);
   const bound = Math.ceil(relaxed.bound - 1e-6);
   const prices = priceAt(model, relaxed.prices);
   const isMixed = pool.first.length * 2 > model.players.length;
-  for (let start = 0; start < effort.starts && best.total > bound; start++) {
+  // Dives pay where many players are of one kind; where all differ, fewer plans improved for longer come out cheaper.
+  const starts = isMixed ? effort.starts / 2 : effort.starts;
+  for (let start = 0; start < starts && best.total > bound; start++) {
     const draft = isMixed ? build(model, chance, prices) : dive(model, pool, relaxed, chance);
-    improve(model, draft, prices, effort.tries, bound, chance);
+    improve(model, draft, prices, (effort.tries * effort.starts) / starts, bound, chance);
     if (draft.total < best.total) best = draft;
   }
+  const limit = Math.min(...model.problem.players.map((player) => player.limit));
+  for (let share = 1; share > SHORTEST_TURN && best.total >= CROWDED; share -= TURN_STEP) {
+    const draft = rotate(model, limit * share);
+    improve(model, draft, prices, effort.tries / 4, bound, chance);
+    if (draft.total < best.total) best = draft;
+  }
+  if (best.total < CROWDED) improve(model, best, prices, effort.tries, bound, chance);
   return { draft: best, bound };
 }
 
@@ -92,7 +106,7 @@ export function staggerPlan(problem: StaggerProblem, settings: StaggerSettings =
   const feasible = draft.total < CROWDED;
   return {
     feasible,
-    provedInfeasible: !feasible && isImpossible(model, effort.rounds),
+    provedInfeasible: !feasible && isImpossible(model, effort.pivots),
     cost,
     bound: feasible ? bound : Math.min(cost, aloneBound(model)),
     terms,

@@ -82,9 +82,9 @@ function pivot(programme: Programme, entering: number, reduced: number): boolean
 
 /**
  * Brings in the column with the lowest reduced cost until none lowers the cost, or after `pivots` of them.
- * Dense revised simplex (Dantzig's rule). Its result need not be exact: whoever uses the duals proves a bound with them afresh.
+ * @returns how many it brought in. Dense revised simplex (Dantzig's rule). Its result need not be exact: whoever uses the duals proves a bound with them afresh.
  */
-export function optimise(programme: Programme, pivots: number): void {
+export function optimise(programme: Programme, pivots: number): number {
   for (let count = 0; count < pivots; count++) {
     let entering = -1;
     let least = -1e-6;
@@ -95,6 +95,7 @@ export function optimise(programme: Programme, pivots: number): void {
         entering = c;
       }
     });
-    if (entering < 0 || !pivot(programme, entering, least)) return;
+    if (entering < 0 || !pivot(programme, entering, least)) return count;
   }
+  return pivots;
 }

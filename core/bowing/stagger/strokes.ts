@@ -10,7 +10,7 @@ export const WRONG_END = 1e11;
 /** Every stroke one player could draw. Nodes: 0 is the start, 1 to m the usable instants, m + 1 the end. */
 export interface Strokes {
   nodes: number;
-  /** `cost[from * nodes + to]`: points of a stroke; Infinity where it is no stroke. */
+  /** `cost[to * nodes + from]`: points of a stroke; Infinity where it is no stroke. */
   cost: Float64Array;
   /** First node from which a stroke may reach each node. */
   reach: Int32Array;
@@ -28,7 +28,7 @@ function table(times: readonly number[], player: StaggerPlayer, bound: boolean):
       const seconds = times[to]! - times[from]!;
       const beyond = Math.max(0, seconds - player.limit - SAME_TIME);
       if (beyond > 0 && bound) break;
-      cost[from * nodes + to] = strokeLengthCost(seconds, player.comfortable) + BEYOND_LIMIT * Math.ceil(beyond * 10);
+      cost[to * nodes + from] = strokeLengthCost(seconds, player.comfortable) + BEYOND_LIMIT * Math.ceil(beyond * 10);
     }
     reach[to] = from + 1;
   }
