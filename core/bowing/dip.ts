@@ -7,8 +7,6 @@ export interface DipShape {
 }
 
 export const BOW_CHANGE: DipShape = { depth: 6.8, below3: 0.036 };
-/** A lift: practically silent for a tenth of a second; chosen, not measured. */
-export const LIFT: DipShape = { depth: 60, below3: 0.1 };
 /** Scatter of changes meant for the same moment, standard deviation in seconds; 0 is the worst case, for rules. */
 export const SCATTER = 0.03;
 /** Decibels a dip must reach to be noticed: one, or half where it is exposed, or 1.6 in a dense section (just-noticeable difference of level). */
