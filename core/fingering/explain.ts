@@ -1,0 +1,57 @@
+import type { Comparison } from './compare.ts';
+import type { FingeringFacts } from './explain/handFacts.ts';
+import type { PlayedLine } from './explain/playedLine.ts';
+import type { HandWords } from './words/handWords.ts';
+import { noteNames } from './words/noteNames.ts';
+import { fingerWords, passageWords } from './words/passageWords.ts';
+import { stretchWords } from './words/stepWords.ts';
+
+/** A comparison in sentences, each to stand by itself. */
+export interface Explanation {
+  /** One for every difference, in order. */
+  differences: string[];
+  /** What each asks for in all: a, then b. */
+  totals: [string, string];
+  /** Which costs more and by what; null where they cost the same. */
+  costs: string | null;
+  /** Where a stretch of either passes the limit. */
+  caution: string | null;
+}
+
+/** Costs named, largest first: chosen, not measured. */
+const TERMS_TOLD = 3;
+/** Differences of cost smaller than this are rounding. */
+const SMALLEST = 0.005;
+
+function totalWords(words: HandWords, name: string, { shifts, crossings, openStrings, slides, widest }: FingeringFacts): string {
+  return words.totals(name, { shifts, crossings, openStrings, slides: slides.length }, widest === null ? null : stretchWords(words, widest));
+}
+
+function costWords(words: HandWords, { cost, terms }: Comparison): string | null {
+  if (Math.abs(cost.difference) < SMALLEST) return null;
+  const dearer = cost.difference > 0 ? 1 : -1;
+  const most = terms.filter(({ difference }) => Math.abs(difference) >= SMALLEST).slice(0, TERMS_TOLD);
+  return words.costs(dearer > 0 ? 'b' : 'a', Math.abs(cost.difference), most.map(({ term, difference }) => ({ term: words.terms[term] ?? term, difference: difference * dearer })));
+}
+
+/**
+ * What a comparison means, in the words of a table: where the two part and what each does there, their totals, their costs, and the caution where a
+ * stretch passes the limit. Example: "Measures 45 to 46: a stays in third position and crosses to the D string at the B flat; b shifts twice on the A
+ * string and slides audibly into measure 46."
+ */
+export function explain(words: HandWords, played: PlayedLine, comparison: Comparison): Explanation {
+  const differences = comparison.differences.map(({ notes, measures, a, b }) => {
+    const told = new Set([...notes, ...a.steps.map(({ note }) => note), ...b.steps.map(({ note }) => note)]);
+    const nameOf = noteNames(words, played.line.filter(({ id }) => told.has(id)));
+    const [one, other] = [a, b].map((facts) => passageWords(words, played, facts, nameOf)) as [string, string];
+    const alike = one === other;
+    return words.sideBySide(words.measures(...measures), alike ? fingerWords(words, a) : one, alike ? fingerWords(words, b) : other);
+  });
+  const beyond = [comparison.a, comparison.b].some(({ steps }) => steps.some((step) => step.stretch?.beyond));
+  return {
+    differences: differences.length > 0 ? differences : [words.alike],
+    totals: [totalWords(words, 'a', comparison.a), totalWords(words, 'b', comparison.b)],
+    costs: costWords(words, comparison),
+    caution: beyond ? words.caution : null,
+  };
+}
