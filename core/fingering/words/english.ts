@@ -68,6 +68,13 @@ export const HAND_IN_ENGLISH: HandWords = {
     noSlide: 'slides nowhere that is heard',
     fingers: (fingers) => `takes it with ${listed(fingers)}`,
   },
+  hand: {
+    tooWide: (fingers, mm, note) => `For this hand the stretch ${fingers} of ${Math.round(mm)} mm to ${note} is too wide.`,
+    instead: (where, clauses) => `${where}: instead, it ${clauses}.`,
+    keeps: 'Every shift stays where the section has it.',
+    loses: (notes) => `The section’s ${notes.length === 1 ? 'shift' : 'shifts'} to ${listed(notes)} cannot be kept; ask the principal for another place, or play this passage differently.`,
+    noWay: (notes) => `No fingering within this hand was found for ${listed(notes)}. Leave a note to your desk partner, or ask the principal.`,
+  },
   join: listed,
   sideBySide: (where, a, b) => `${where}: a ${a}; b ${b}.`,
   totals: (name, { shifts, crossings, openStrings, slides }, stretch) =>

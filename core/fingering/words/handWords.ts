@@ -47,6 +47,13 @@ export interface HandWords {
     noSlide: string;
     fingers(fingers: readonly string[]): string;
   };
+  hand: {
+    tooWide(fingers: string, mm: number, note: string): string;
+    instead(where: string, clauses: string): string;
+    keeps: string;
+    loses(notes: readonly string[]): string;
+    noWay(notes: readonly string[]): string;
+  };
   join(clauses: readonly string[]): string;
   sideBySide(where: string, a: string, b: string): string;
   totals(name: string, counts: { shifts: number; crossings: number; openStrings: number; slides: number }, stretch: string | null): string;
