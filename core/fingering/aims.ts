@@ -12,7 +12,7 @@ export const HAND: TermWeights = {
 /** What each aim adds to the usual fingering: chosen, not measured. */
 const WISHES: Record<Aim, TermWeights> = {
   usual: {},
-  smoothest: { slide: 3, handTravel: 0.25, stretch: 0.15, extension: 0.05, crossing: 0.35, outOfOrder: 1.5, openString: 0.4, hop: 0.3 },
+  smoothest: { slide: 3, handTravel: 0.25, stretch: 0.15, extension: 0.05, crossing: 0.35, outOfOrder: 1.5, openString: 0.4, hop: 0.3, fingerSlide: 0.3, haste: 0.4 },
   secure: { handTravel: 0.4, haste: 1, stretch: 1, extension: 0.5, height: 0.8, outOfOrder: 1 },
   'one-colour': { crossing: 1.2, openString: 0.6, outOfOrder: 1 },
   brightest: { openString: -0.6, height: 1 },
@@ -34,6 +34,9 @@ export interface Balance {
   prior: number;
 }
 
+/** How far each aim follows what professionals do: all the way, as far as a wish allows, or hardly where the line alone counts; chosen, not measured. */
+const TRUST: Record<Aim, number> = { usual: 1, smoothest: 0.1, secure: 0.35, 'one-colour': 0.35, brightest: 0.35, 'smallest-stretch': 0.35 };
+
 /** Chosen on the studies, each measured with weights that have not seen it. */
 const CELLO_PRIOR = 1;
 
@@ -41,7 +44,7 @@ const CELLO_PRIOR = 1;
 export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean, openStrings: OpenStrings = 'free'): Balance {
   const asked = WISHES[aim];
   const wishes = openStrings === 'free' ? asked : { ...asked, openString: (asked.openString ?? 0) + OPEN[openStrings] };
-  if (fitted) return { trust: aim === 'usual' ? 1 : 0.35, terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0 };
+  if (fitted) return { trust: TRUST[aim], terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0 };
   const terms: TermWeights = { ...HAND };
   for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;
   return { trust: 0, terms, prior: 0 };

@@ -43,6 +43,11 @@ const SHORTEST_SLIDE = 0.045;
 
 const stopped = (place: Place): boolean => place.finger !== 0 && place.finger !== THUMB;
 
+/** A higher finger gives way to a lower one going up, or a lower to a higher going down: the hand narrows, and only the interval between the two can sound. */
+function isCrossingShift(a: Place, b: Place): boolean {
+  return stopped(a) && stopped(b) && a.string === b.string && (b.above - a.above) * (b.finger - a.finger) < 0;
+}
+
 function spanOf(player: Player, a: Place, b: Place): { span: Millimetres; zone: Zone; inOrder: boolean } {
   if (!stopped(a) || !stopped(b) || a.finger === b.finger) return { span: 0, zone: 'comfortable', inOrder: false };
   const at = (place: Place): Millimetres => placeOnString(place.above, player.instrument.stringLength);
@@ -85,7 +90,7 @@ export function handStep(player: Player, a: Place, b: Place, timing: StepTiming)
   const kind = sameNoteSlide ? 'chromatic-slide' : mm === 0 ? inPosition(a, b) : shiftKind(a, b, canFollow);
   const heldSpan = mm === 0 || kind === 'delayed-shift' ? span : 0;
   const held: Zone = heldSpan === 0 ? 'comfortable' : zone;
-  const travelled = sameNoteSlide || a.finger === b.finger ? b.above - a.above : semitones;
+  const travelled = sameNoteSlide || a.finger === b.finger || isCrossingShift(a, b) ? b.above - a.above : semitones;
   const slide = SLIDES.has(kind) && timing.rest === 0 ? slideOf(player, travelled, needs, b, timing) : 0;
   return { kind, mm, semitones, needs, slide, span: heldSpan, zone: held };
 }
