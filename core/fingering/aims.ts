@@ -26,6 +26,9 @@ export type OpenStrings = (typeof OPEN_STRINGS)[number];
 /** What the setting adds to an open note: chosen, not measured. */
 const OPEN: Record<OpenStrings, number> = { free: 0, avoided: 3, wanted: -0.5 };
 
+/** What the setting adds to the log likelihood of an open note: chosen, not measured. */
+export const OPEN_LIKELIHOOD: Record<OpenStrings, number> = { free: 0, avoided: -6, wanted: 1 };
+
 export interface Balance {
   /** Weight of what professionals do, in expected differences from them; 0 where none is known. */
   trust: number;

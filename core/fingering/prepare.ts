@@ -1,7 +1,7 @@
 import { costsToEnd, type CostsToEnd } from '../search/costsToEnd.ts';
 import type { Lattice } from '../search/lattice.ts';
 import { marginalsOf, stepFactors, type Chain, type Marginals } from '../search/marginals.ts';
-import { balanceOf, HAND, type Balance } from './aims.ts';
+import { balanceOf, HAND, OPEN_LIKELIHOOD, type Balance, type OpenStrings } from './aims.ts';
 import { fittedChain } from './fit/chain.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
@@ -62,6 +62,12 @@ function addPrior(chain: Chain, hand: Lattice, weight: number): void {
   chain.steps.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.steps[i]![s]!)));
 }
 
+/** What the section has settled about open strings is known before the professionals are asked, or their habit of playing them would be all they say. */
+function settleOpenStrings(chain: Chain, layers: readonly Layer[], setting: OpenStrings = 'free'): void {
+  const each = OPEN_LIKELIHOOD[setting];
+  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += each * state.filter(({ finger }) => finger === 0).length)));
+}
+
 /** The weights know the violin's pitches: the viola's line is read a fifth higher. */
 function asFitted({ instrument, line }: FingeringRequest): readonly LineNote[] {
   return instrument.name === 'viola' ? line.map((note) => ({ ...note, midi: note.midi + 7, step: note.step + 4 })) : line;
@@ -77,6 +83,7 @@ export function prepare(request: FingeringRequest): Prepared {
   const setting: Setting = { player, line: request.line, tempo: request.tempo };
   const balance = balanceOf(request.aim, request.instrument.name, request.weights !== null, request.openStrings);
   const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
+  if (request.weights !== null) settleOpenStrings(chain, layers, request.openStrings);
   if (balance.prior > 0) addPrior(chain, handLattice(setting, HAND, layers), balance.prior);
   const factors = stepFactors(chain);
   const marginals = marginalsOf(chain, factors);
