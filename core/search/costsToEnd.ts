@@ -41,6 +41,7 @@ const equal = (a: Float64Array, b: Float64Array): boolean => a.length === b.leng
  */
 export function costsToEnd(lattice: Lattice, changed?: { from: number; to: number; before: CostsToEnd }): CostsToEnd {
   const n = lattice.states.length;
+  if (n === 0) return { beyond: [], base: new Float64Array(0), next: [] };
   const beyond = changed ? [...changed.before.beyond] : Array<Float64Array>(n);
   const next = changed ? [...changed.before.next] : Array<Int16Array>(n);
   const base = changed ? Float64Array.from(changed.before.base) : new Float64Array(n);
