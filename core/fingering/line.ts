@@ -17,4 +17,10 @@ export interface LineNote {
   /** Under one slur with the note before it. */
   slurred: boolean;
   bow?: 'up' | 'down';
+  /** A trill, up to the next letter. */
+  trill?: true;
+  /** Marked as a harmonic: natural, at the pitch that sounds or is touched; artificial, at the pitch that is stopped. */
+  harmonic?: 'natural' | 'artificial';
+  /** In force at the note: "pp", "mf" ... */
+  dynamic?: string;
 }

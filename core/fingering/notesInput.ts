@@ -24,6 +24,9 @@ export const NotesInput = z.strictObject({
       duration: z.number().min(0),
       slur: z.string().optional(),
       bow: z.enum(['up', 'down']).optional(),
+      trill: z.literal(true).optional(),
+      harmonic: z.enum(['natural', 'artificial']).optional(),
+      dynamic: z.string().max(8).optional(),
       pin: z.strictObject({ finger: Finger.optional(), string: z.int().min(1).max(4).optional(), position: z.number().min(0).max(24).optional() }).optional(),
     }),
   ),
@@ -80,6 +83,9 @@ export function lineFrom(input: NotesInput): { line: LineNote[]; pins: Map<strin
       chord: before !== undefined && before.measure === note.measure && before.onset === note.onset && before.duration > 0 && note.duration > 0,
       slurred: before !== undefined && note.slur !== undefined && note.slur === before.slur,
       ...(note.bow ? { bow: note.bow } : {}),
+      ...(note.trill ? { trill: true } : {}),
+      ...(note.harmonic ? { harmonic: note.harmonic } : {}),
+      ...(note.dynamic ? { dynamic: note.dynamic } : {}),
     };
   });
   return { line, pins };

@@ -1,5 +1,5 @@
 import type { Mark } from '../music/mark.ts';
-import type { Note, Part } from '../music/part.ts';
+import type { Note, Part, TechnicalMark } from '../music/part.ts';
 import { staffStep } from '../music/pitch.ts';
 import { quarters } from '../music/time.ts';
 import type { LineNote } from './line.ts';
@@ -20,6 +20,18 @@ function slurredNotes(part: Part): Set<string> {
   const under = new Set<string>();
   for (const { from, to } of part.slurs) for (let i = at.get(from)! + 1; i <= at.get(to)!; i += 1) under.add(order[i]!);
   return under;
+}
+
+/** What the page says of a note that its fingering depends on. */
+function signs({ technical, ornaments, dynamic }: Note): Pick<LineNote, 'trill' | 'harmonic' | 'dynamic' | 'bow'> {
+  const named = (name: string): TechnicalMark | undefined => technical.find((mark) => mark.name === name && !mark.hidden);
+  const harmonic = named('harmonic');
+  return {
+    ...(ornaments.includes('trill-mark') ? { trill: true } : {}),
+    ...(harmonic ? { harmonic: harmonic.detail?.artificial === undefined ? 'natural' : 'artificial' } : {}),
+    ...(dynamic === null ? {} : { dynamic }),
+    ...(named('up-bow') ? { bow: 'up' } : named('down-bow') ? { bow: 'down' } : {}),
+  };
 }
 
 /**
@@ -45,7 +57,7 @@ export function lineOfPart(part: Part, first: number, last: number): PartLine {
       const before = line.at(-1);
       const chord = before !== undefined && before.at === at && before.duration > 0 && duration > 0;
       const step = staffStep(note.pitch!) + Math.round(((midi - note.midi!) * 7) / 12);
-      line.push({ id: note.id, midi, step, measure: measure.ordinal, onset, duration, at, chord, slurred: slurred.has(note.id) });
+      line.push({ id: note.id, midi, step, measure: measure.ordinal, onset, duration, at, chord, slurred: slurred.has(note.id), ...signs(note) });
     }
   }
   return { line, tempo };

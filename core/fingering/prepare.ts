@@ -8,8 +8,8 @@ import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
 import { layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
+import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
-import { placesOf } from './placesOf.ts';
 import type { FingeringRequest } from './request.ts';
 
 /** A line ready to be fingered: its states, what each costs, and the cheapest way on from each. */
@@ -46,10 +46,10 @@ function availablePlaces(request: FingeringRequest, index: number, all: boolean)
   const note = request.line[index]!;
   const pin = request.pins.get(note.id);
   const breadth = all ? 'all' : request.aim === 'smoothest' ? 'reaches' : 'usual';
-  const usual = placesOf(request.instrument, note.midi, note.step, breadth);
+  const usual = notePlaces(request.instrument, note, breadth);
   if (pin === undefined) return usual;
   const kept = usual.filter((place) => keepsTo(request.instrument, place, pin));
-  return kept.length > 0 ? kept : placesOf(request.instrument, note.midi, note.step, 'all').filter((place) => keepsTo(request.instrument, place, pin));
+  return kept.length > 0 ? kept : notePlaces(request.instrument, note, 'all').filter((place) => keepsTo(request.instrument, place, pin));
 }
 
 const zeros = (layers: readonly Layer[]): Chain => ({
