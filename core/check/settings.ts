@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { BOW_LIMIT, DYNAMICS } from '../bowing/bowLength.ts';
+import { OPEN_STRINGS } from '../fingering/aims.ts';
 
 const seconds = (value: number, text: string) => z.number().min(0).max(120).default(value).describe(text);
 const count = (value: number, text: string) => z.int().min(0).max(1000).default(value).describe(text);
@@ -26,5 +27,11 @@ export const CheckSettings = z.object({
   togetherShare: z.number().gt(0).max(1).default(1 / 8).describe('Share of the section that may change bow at once in a staggered passage; one player always may.'),
   shiftScore: z.number().min(0).max(1000).default(6).describe('How exposed a shift of both desk partners must be to be pointed out.'),
   shiftsAtMost: z.number().min(0).max(100).default(2).describe('Shifts of desk partners pointed out per 100 measures, most exposed first; three always may be.'),
+  shiftLoad: z.number().min(0.2).max(5).default(1).describe('Share of the time between two onsets that a shift may need before it is pointed out; 1 is all of it.'),
+  slideHeard: z.number().min(0).max(1).default(0.9).describe('How audible a slide of the whole section must be to be pointed out, 0 to 1; 0.5 is the threshold of hearing.'),
+  slidesAtMost: z.number().min(0).max(100).default(1).describe('Audible slides pointed out per 100 measures, worst first; one always may be.'),
+  openStrings: z.enum(OPEN_STRINGS).default('free').describe('What the section has settled about open strings: free, avoided or wanted.'),
+  openStringFrom: seconds(0.4, 'A note this long counts as one on which an open string is heard.'),
+  sameMusicNotes: z.int().min(4).max(200).default(12).describe('Notes a passage must share with another before their fingers are compared.'),
 });
 export type CheckSettings = z.infer<typeof CheckSettings>;

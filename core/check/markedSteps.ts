@@ -1,0 +1,79 @@
+import type { BowEvent, Voice } from '../bowing/events.ts';
+import { type HandPlace, handPlaces, type StoppingFinger } from '../hand/handPlace.ts';
+import type { SeatId } from '../music/seat.ts';
+import { type CheckContext, soundingOf } from './context.ts';
+import type { NoteMarks } from './seatMarks.ts';
+
+/** A single note with a stopping finger marked, and every place the hand may be in for it. */
+export interface MarkedStop {
+  event: BowEvent;
+  finger: StoppingFinger;
+  places: HandPlace[];
+  marks: NoteMarks;
+}
+
+/** Two marked stops that follow each other in a voice, as some seats see them. */
+export interface MarkedStep {
+  from: MarkedStop;
+  to: MarkedStop;
+  /** No note between them. */
+  adjacent: boolean;
+  seats: SeatId[];
+}
+
+/** A note as the hand comes to it and as it leaves it: a substitution changes the finger on the way. */
+interface Stop {
+  arriving: MarkedStop | null;
+  leaving: MarkedStop | null;
+}
+
+function stopWith(part: CheckContext, event: BowEvent, marks: NoteMarks, finger: NoteMarks['finger']): MarkedStop | null {
+  const midi = soundingOf(event);
+  const { pitch } = event.head;
+  if (event.notes.length > 1 || event.head.grace || !pitch || midi === undefined || marks.harmonic || !finger || finger === 'thumb') return null;
+  const places = handPlaces(part.instrument, { pitch, midi, finger, ...(marks.string ? { string: marks.string } : {}) });
+  return places.length ? { event, finger, places, marks } : null;
+}
+
+function stopOn(part: CheckContext, event: BowEvent, marks: NoteMarks): Stop {
+  const arriving = stopWith(part, event, marks, marks.finger);
+  return { arriving, leaving: marks.substitution === undefined ? arriving : stopWith(part, event, marks, marks.substitution) };
+}
+
+function stepsIn(voice: Voice, marksOn: (note: string) => NoteMarks, stopAt: (event: BowEvent, marks: NoteMarks) => Stop): Omit<MarkedStep, 'seats'>[] {
+  const steps: Omit<MarkedStep, 'seats'>[] = [];
+  let from: { stop: MarkedStop; at: number } | null = null;
+  voice.forEach((event, at) => {
+    const marks = marksOn(event.head.id);
+    if (marks.finger === undefined) return;
+    const { arriving, leaving } = stopAt(event, marks);
+    if (arriving && from) steps.push({ from: from.stop, to: arriving, adjacent: at === from.at + 1 });
+    from = leaving && { stop: leaving, at };
+  });
+  return steps;
+}
+
+/**
+ * Every pair of marked single stops that follow each other in a voice, once for each different reading in the section. Notes without a finger between
+ * them are passed over; an open string, the thumb, a harmonic or a fingered chord between them breaks the pair. Grace notes are no stops, as they have
+ * no time of their own. Example: fingers on the first and third of four notes give one pair that is not adjacent.
+ */
+export function markedSteps(part: CheckContext): MarkedStep[] {
+  const stops = new Map<NoteMarks, Stop>();
+  const stopAt = (event: BowEvent, marks: NoteMarks): Stop => stops.get(marks) ?? stops.set(marks, stopOn(part, event, marks)).get(marks)!;
+  const known = new Map<MarkedStop, Map<MarkedStop, MarkedStep>>();
+  const steps: MarkedStep[] = [];
+  for (const { seats, marksOn } of part.groups) {
+    for (const step of part.voices.flatMap((voice) => stepsIn(voice, marksOn, stopAt))) {
+      const onward = known.get(step.from) ?? known.set(step.from, new Map()).get(step.from)!;
+      const same = onward.get(step.to);
+      if (same) same.seats.push(...seats);
+      else {
+        const made = { ...step, seats: [...seats] };
+        onward.set(step.to, made);
+        steps.push(made);
+      }
+    }
+  }
+  return steps;
+}
