@@ -47,22 +47,15 @@ export function layersOf(instrument: Instrument, line: readonly LineNote[], plac
   for (let i = 0; i < line.length; ) {
     let end = i + 1;
     while (end < line.length && line[end]!.chord) end += 1;
-    let notes: number[] = [];
+    const notes: number[] = [];
     for (let j = i; j < end; j += 1) {
       if (placesOf(j, false).length > 0) notes.push(j);
       else refusals.push({ note: line[j]!.id, text: `This note lies outside the ${instrument.name}, or its marks leave no way to play it. Change the marks or give it to another part.` });
     }
     i = end;
-    while (notes.length > 0) {
-      const states = held(instrument, notes, placesOf);
-      if (states.length > 0) {
-        layers.push({ notes, states });
-        break;
-      }
-      const dropped = notes.at(-1)!;
-      refusals.push({ note: line[dropped]!.id, text: 'One hand cannot hold this note with the others of its chord. Divide the chord, or break it.' });
-      notes = notes.slice(0, -1);
-    }
+    const { held, dropped } = holdOrBreak(instrument, line, notes, placesOf);
+    layers.push(...held);
+    for (const j of dropped) refusals.push({ note: line[j]!.id, text: 'One hand cannot hold this note with the others of its chord. Divide the chord, or break it.' });
   }
   return { layers, refusals };
 }
@@ -70,4 +63,21 @@ export function layersOf(instrument: Instrument, line: readonly LineNote[], plac
 function held(instrument: Instrument, notes: number[], placesOf: (index: number, all: boolean) => Place[]): Place[][] {
   const usual = together(instrument, notes.map((j) => placesOf(j, false)));
   return usual.length > 0 || notes.length === 1 ? usual : together(instrument, notes.map((j) => placesOf(j, true)));
+}
+
+/** A chord as one layer; one of three or four notes that no hand holds at once is broken, the lower two and then the rest; else its last notes are dropped. */
+function holdOrBreak(instrument: Instrument, line: readonly LineNote[], notes: number[], placesOf: (index: number, all: boolean) => Place[]): { held: Layer[]; dropped: number[] } {
+  const hold = (some: number[]): Layer[] => {
+    const states = some.length === 0 ? [] : held(instrument, some, placesOf);
+    return states.length > 0 ? [{ notes: some, states }] : [];
+  };
+  const whole = hold(notes);
+  if (whole.length > 0 || notes.length < 2) return { held: whole, dropped: [] };
+  if (notes.length > 2) {
+    const upwards = [...notes].sort((a, b) => line[a]!.midi - line[b]!.midi);
+    const broken = [upwards.slice(0, 2), upwards.slice(2)].map((half) => hold(half.sort((a, b) => a - b)));
+    if (broken.every(({ length }) => length > 0)) return { held: broken.flat(), dropped: [] };
+  }
+  const rest = holdOrBreak(instrument, line, notes.slice(0, -1), placesOf);
+  return { held: rest.held, dropped: [...rest.dropped, notes.at(-1)!] };
 }

@@ -2,7 +2,8 @@ import { differentPaths } from '../search/differentPaths.ts';
 import { placeCosts, stepBetween, stepCosts } from './handCosts.ts';
 import type { Place } from './frame.ts';
 import type { Prepared } from './prepare.ts';
-import type { HandStep } from './steps/step.ts';
+import type { Player } from './steps/player.ts';
+import { handStep, type HandStep } from './steps/step.ts';
 
 /** One note of a fingering, and the step that led to it. */
 export interface FingeredNote {
@@ -12,6 +13,8 @@ export interface FingeredNote {
   step: HandStep | null;
   /** Time from the onset before; seconds. */
   available: number;
+  /** Audibility of the step's slide were one player alone, 0 to 1. */
+  slideAlone: number;
   /** Where the hand follows a delayed shift. */
   followsAt?: string;
 }
@@ -53,13 +56,19 @@ function termsOf(prepared: Prepared, states: readonly number[]): Record<string, 
   return terms;
 }
 
+const ALONE = (player: Player): Player => ({ ...player, players: 1, sliding: 1 });
+
 function notesOf(prepared: Prepared, states: readonly number[]): FingeredNote[] {
   const { layers, setting } = prepared;
   const notes = states.flatMap((state, i): FingeredNote[] => {
     const layer = layers[i]!;
     const held = layer.states[state]!;
     const between = i === 0 ? null : stepBetween(setting, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, held);
-    return held.map((place, k) => ({ id: setting.line[layer.notes[k]!]!.id, place, step: k === 0 && between ? between.step : null, available: between && k === 0 ? between.timing.available : 0 }));
+    const alone = between && setting.player.players > 1 ? handStep(ALONE(setting.player), between.first, between.second, between.timing).slide : (between?.step.slide ?? 0);
+    return held.map((place, k) => {
+      const arrives = k === 0 && between !== null;
+      return { id: setting.line[layer.notes[k]!]!.id, place, step: arrives ? between.step : null, available: arrives ? between.timing.available : 0, slideAlone: arrives ? alone : 0 };
+    });
   });
   return notes.map((note, i) => withFollowing(note, notes[i + 1]));
 }

@@ -15,9 +15,12 @@ export interface StepTiming {
 /** Silences shorter than this are articulation, not rests: chosen, not measured. */
 const SHORTEST_REST = 0.05;
 
+/** A grace note before its note, the halves of a broken chord: from memory, editable. */
+const IN_ONE_ONSET = 0.08;
+
 /** Timing between two notes of a line at a tempo in quarters a minute. */
 export function timingBetween(a: LineNote, b: LineNote, tempo: number): StepTiming {
   const seconds = (quarters: number): Seconds => (quarters * 60) / tempo;
   const rest = seconds(b.at - a.at - a.duration);
-  return { available: seconds(b.at - a.at), rest: rest < SHORTEST_REST ? 0 : rest, sounds: seconds(b.duration), slurred: b.slurred };
+  return { available: b.at === a.at ? IN_ONE_ONSET : seconds(b.at - a.at), rest: rest < SHORTEST_REST ? 0 : rest, sounds: seconds(b.duration), slurred: b.slurred };
 }
