@@ -8,6 +8,9 @@ import { leastReading } from '../../stepReading.ts';
 /** Beyond this much of the time no hand is quick enough, however the least time is reckoned. Chosen, not measured. */
 const OUT_OF_REACH = 1.5;
 
+/** Where the part gives no tempo the music may be this many times slower than assumed. Chosen, not measured. */
+const SLOWER = 2;
+
 const milliseconds = (seconds: number): number => Math.round(seconds * 1000);
 
 export default defineRule({
@@ -26,9 +29,11 @@ export default defineRule({
       const { mm } = leastReading(part.instrument, step);
       const { from, to } = step;
       const [needs, available] = [leastTime(mm), to.event.start - from.event.start];
-      if (mm === 0 || needs <= available * shiftLoad) continue;
+      const assumed = part.tempo.isAssumed(to.event.from);
+      // Notes that a file puts at one time in one voice are no step.
+      if (mm === 0 || available <= 0 || needs <= available * shiftLoad * (assumed ? SLOWER : 1)) continue;
       const { head, measure } = to.event;
-      const playable = part.tempo.isAssumed(to.event.from) || needs <= available * OUT_OF_REACH;
+      const playable = assumed || needs <= available * OUT_OF_REACH;
       report({
         message: needs > available ? 'tooFast' : 'hard',
         severity: playable ? 'worthALook' : 'cannotPlay',

@@ -12,6 +12,7 @@ ruleTable(rule, {
     { title: 'a harmonic, touched anywhere', music: '{q=120} B4:1/8<II><1> A5:1/8<II><4><harm>' },
     { title: 'a substitution that leaves the hand where the next note is', music: '{q=120} E5:1<II><1> B4:1/8<II><1>', marks: [['m1n0', { kind: 'finger', finger: 1, substitution: 4 }]] },
     { title: 'a hard shift, which can be made', music: '{q=120} B4:1/4<II><1> E5:1/4<II><1>' },
+    { title: 'a quick shift at a tempo that is only assumed', music: 'B4:1/4<II><1> B5:1/4<II><1>' },
     { title: 'grace notes, which have no time of their own', music: '{q=120} ^B4:1<II><1> B5:1<II><1>' },
   ],
   broken: [
