@@ -9,12 +9,15 @@ export const HAND: TermWeights = {
   handTravel: 0.45, haste: 0.6, slide: 0.3, stretch: 0.4, extension: 0.3, crossing: 0.2, hop: 0.5, outOfOrder: 1.5, openString: 0.15, weakFinger: 0.1, height: 0.35, fingerSlide: 0.9, thumbPosition: 0.6,
 };
 
+/** What the page adds to them where the hand is all there is to go by: chosen, not measured. */
+const PAGE: TermWeights = { bareShift: 0.2, sameFingerAgain: 0.6, graceFinger: 2, slurredCrossing: 0.05 };
+
 /** What each aim adds to the usual fingering: chosen, not measured. */
 const WISHES: Record<Aim, TermWeights> = {
   usual: {},
-  smoothest: { slide: 3, handTravel: 0.25, stretch: 0.15, extension: 0.05, crossing: 0.35, outOfOrder: 1.5, openString: 0.4, hop: 0.3, fingerSlide: 0.3, haste: 0.4 },
-  secure: { handTravel: 0.4, haste: 1, stretch: 1, extension: 0.5, height: 0.8, outOfOrder: 1 },
-  'one-colour': { crossing: 1.2, openString: 0.6, outOfOrder: 1 },
+  smoothest: { slide: 3, handTravel: 0.25, stretch: 0.15, extension: 0.05, crossing: 0.35, outOfOrder: 1.5, openString: 0.4, hop: 0.3, fingerSlide: 0.3, haste: 0.4, bareShift: 0.2, sameFingerAgain: 1, graceFinger: 2, slurredCrossing: 0.1 },
+  secure: { handTravel: 0.4, haste: 1, sameFingerAgain: 1, graceFinger: 2, stretch: 1, extension: 0.5, height: 0.8, outOfOrder: 1 },
+  'one-colour': { crossing: 1.2, slurredCrossing: 0.4, openString: 0.6, outOfOrder: 1 },
   brightest: { openString: -0.6, height: 1 },
   'smallest-stretch': { stretch: 3, extension: 1.2, outOfOrder: 1 },
 };
@@ -48,7 +51,7 @@ export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean,
   const asked = WISHES[aim];
   const wishes = openStrings === 'free' ? asked : { ...asked, openString: (asked.openString ?? 0) + OPEN[openStrings] };
   if (fitted) return { trust: TRUST[aim], terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0 };
-  const terms: TermWeights = { ...HAND };
+  const terms: TermWeights = { ...HAND, ...PAGE };
   for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;
   return { trust: 0, terms, prior: 0 };
 }
