@@ -14,7 +14,7 @@ const PAGE: TermWeights = { bareShift: 0.2, sameFingerAgain: 0.6, graceFinger: 2
 
 /** What each aim adds to the usual fingering: chosen, not measured. */
 const WISHES: Record<Aim, TermWeights> = {
-  usual: {},
+  usual: { bareShift: 0.1, graceFinger: 1 },
   smoothest: { slide: 3, handTravel: 0.25, stretch: 0.15, extension: 0.05, crossing: 0.35, outOfOrder: 1.5, openString: 0.4, hop: 0.3, fingerSlide: 0.3, haste: 0.4, bareShift: 0.2, sameFingerAgain: 1, graceFinger: 2, slurredCrossing: 0.1 },
   secure: { handTravel: 0.4, haste: 1, sameFingerAgain: 1, graceFinger: 2, stretch: 1, extension: 0.5, height: 0.8, outOfOrder: 1 },
   'one-colour': { crossing: 1.2, slurredCrossing: 0.4, openString: 0.6, outOfOrder: 1 },

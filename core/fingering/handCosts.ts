@@ -15,7 +15,12 @@ export interface Setting {
   tempo: number;
 }
 
-const weighed = (weights: TermWeights): { term: Term; weight: number }[] =>
+interface Weighed {
+  term: Term;
+  weight: number;
+}
+
+const weighed = (weights: TermWeights): Weighed[] =>
   (Object.keys(TERMS) as TermKey[]).filter((key) => weights[key]).map((key) => ({ term: TERMS[key], weight: weights[key]! }));
 
 /** The places that follow each other along the line of steps: the last note of one layer, the first of the next. */
@@ -42,23 +47,43 @@ export function stepCosts(setting: Setting, weights: TermWeights, from: Layer, t
   for (const { term, weight } of weighed(weights)) if (term.step) add(term.name, weight * term.step(setting.player, step, first, second, timing));
 }
 
-/** The hand's costs as a lattice over the layers; zero everywhere where no term is weighed. */
+/**
+ * The hand's costs as a lattice over the layers; zero where no term is weighed, or none has anything to say of the time between two layers.
+ * Oracle: the sums of `placeCosts` and `stepCosts`.
+ */
 export function handLattice(setting: Setting, weights: TermWeights, layers: readonly Layer[]): Lattice {
-  const none = weighed(weights).length === 0;
-  const sum = (collect: (add: (name: string, cost: number) => void) => void): number => {
-    let total = 0;
-    collect((_name, cost) => (total += cost));
-    return total;
-  };
+  const terms = weighed(weights);
+  const places = terms.filter(({ term }) => term.place !== undefined);
   return {
-    states: layers.map((layer) => Float64Array.from(layer.states, (state) => (none ? 0 : sum((add) => placeCosts(setting, weights, layer, state, add))))),
-    steps: layers.map((layer, i) => {
-      const before = layers[i - 1];
-      if (!before) return new Float64Array(0);
-      const costs = new Float64Array(before.states.length * layer.states.length);
-      if (none) return costs;
-      before.states.forEach((a, x) => layer.states.forEach((b, y) => (costs[x * layer.states.length + y] = sum((add) => stepCosts(setting, weights, before, layer, a, b, add)))));
-      return costs;
+    states: layers.map((layer) => {
+      if (places.length === 0) return new Float64Array(layer.states.length);
+      return Float64Array.from(layer.states, (state) => {
+        let total = 0;
+        placeCosts(setting, weights, layer, state, (_name, cost) => (total += cost));
+        return total;
+      });
     }),
+    steps: layers.map((layer, i) => stepsBetween(setting, terms, layers[i - 1], layer)),
   };
+}
+
+/** What every step from one layer to the next costs, row by row. */
+function stepsBetween({ player, line, tempo }: Setting, terms: readonly Weighed[], before: Layer | undefined, layer: Layer): Float64Array {
+  if (before === undefined) return new Float64Array(0);
+  const width = layer.states.length;
+  const costs = new Float64Array(before.states.length * width);
+  const timing = timingBetween(line[before.notes.at(-1)!]!, line[layer.notes[0]!]!, tempo);
+  const speaking = terms.filter(({ term }) => term.step !== undefined && (term.applies?.(timing) ?? true));
+  if (speaking.length === 0) return costs;
+  for (let x = 0; x < before.states.length; x += 1) {
+    const first = before.states[x]!.at(-1)!;
+    for (let y = 0; y < width; y += 1) {
+      const second = layer.states[y]![0]!;
+      const step = handStep(player, first, second, timing);
+      let total = 0;
+      for (const { term, weight } of speaking) total += weight * term.step!(player, step, first, second, timing);
+      costs[x * width + y] = total;
+    }
+  }
+  return costs;
 }

@@ -48,8 +48,17 @@ function isCrossingShift(a: Place, b: Place): boolean {
   return stopped(a) && stopped(b) && a.string === b.string && (b.above - a.above) * (b.finger - a.finger) < 0;
 }
 
-function spanOf(player: Player, a: Place, b: Place): { span: Millimetres; zone: Zone; inOrder: boolean } {
-  if (!stopped(a) || !stopped(b) || a.finger === b.finger) return { span: 0, zone: 'comfortable', inOrder: false };
+interface Span {
+  span: Millimetres;
+  zone: Zone;
+  inOrder: boolean;
+}
+
+/** Fingers that are never held to in one hand. */
+const APART: Span = { span: 0, zone: 'comfortable', inOrder: false };
+
+function spanOf(player: Player, a: Place, b: Place): Span {
+  if (!stopped(a) || !stopped(b) || a.finger === b.finger) return APART;
   const at = (place: Place): Millimetres => placeOnString(place.above, player.instrument.stringLength);
   const signed = (at(b) - at(a)) * Math.sign(b.finger - a.finger);
   const zone = zoneOf(reachOf(player.instrument.name, a.finger, b.finger, player.hand), Math.abs(signed));
@@ -83,7 +92,7 @@ const SLIDES: ReadonlySet<StepKind> = new Set(['chromatic-slide', 'shift-same-fi
 export function handStep(player: Player, a: Place, b: Place, timing: StepTiming): HandStep {
   const mm = handTravel(player.instrument, a, b);
   const semitones = mm === 0 ? 0 : handSemitones(player.instrument, b) - handSemitones(player.instrument, a);
-  const { span, zone, inOrder } = spanOf(player, a, b);
+  const { span, zone, inOrder } = mm > 0 && a.string !== b.string ? APART : spanOf(player, a, b);
   const needs = leastTime(mm);
   const sameNoteSlide = mm === 0 && a.finger === b.finger && a.finger !== 0 && a.string === b.string && a.above !== b.above;
   const canFollow = a.string === b.string && inOrder && zone !== 'exceptional' && timing.rest === 0 && timing.sounds >= needs;

@@ -10,5 +10,6 @@ export const bareShift: Term = {
   name: 'bare-shift',
   unit: 'shifts inside a slur, doubled in pp, seven tenths in f',
   source: 'shifts go with the change of bow: common practice, no source; the factors by dynamic are chosen, not measured',
+  applies: ({ slurred, rest }) => slurred && rest === 0,
   step: (_player, step, _a, _b, timing) => (timing.slurred && timing.rest === 0 && step.mm > 0 && BARE.has(step.kind) ? (BY_DYNAMIC[timing.dynamic ?? 'mf'] ?? 1) : 0),
 };

@@ -11,5 +11,7 @@ export interface Term {
   /** Where the measure comes from. */
   source: string;
   place?(player: Player, place: Place, seconds: number, note: LineNote): number;
+  /** False where every step in this time costs nothing; absent where any may cost. */
+  applies?(timing: StepTiming): boolean;
   step?(player: Player, step: HandStep, a: Place, b: Place, timing: StepTiming): number;
 }
