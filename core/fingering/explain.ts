@@ -23,7 +23,8 @@ const TERMS_TOLD = 3;
 /** Differences of cost smaller than this are rounding. */
 const SMALLEST = 0.005;
 
-function totalWords(words: HandWords, name: string, { shifts, crossings, openStrings, slides, widest }: FingeringFacts): string {
+/** What a fingering asks for in all. Example: "a: 2 shifts, 3 string crossings, 0 open notes, 1 audible slide; widest stretch 1-4 of 92 mm, stretched." */
+export function totalWords(words: HandWords, name: string, { shifts, crossings, openStrings, slides, widest }: FingeringFacts): string {
   return words.totals(name, { shifts, crossings, openStrings, slides: slides.length }, widest === null ? null : stretchWords(words, widest));
 }
 
@@ -32,6 +33,11 @@ function costWords(words: HandWords, { cost, terms }: Comparison): string | null
   const dearer = cost.difference > 0 ? 1 : -1;
   const most = terms.filter(({ difference }) => Math.abs(difference) >= SMALLEST).slice(0, TERMS_TOLD);
   return words.costs(dearer > 0 ? 'b' : 'a', Math.abs(cost.difference), most.map(({ term, difference }) => ({ term: words.terms[term] ?? term, difference: difference * dearer })));
+}
+
+/** The caution where a stretch passes the limit, else null; never a clearance. */
+export function cautionWords(words: HandWords, { steps }: FingeringFacts): string | null {
+  return steps.some(({ stretch }) => stretch?.beyond) ? words.caution : null;
 }
 
 /**
@@ -47,11 +53,10 @@ export function explain(words: HandWords, played: PlayedLine, comparison: Compar
     const alike = one === other;
     return words.sideBySide(words.measures(...measures), alike ? fingerWords(words, a) : one, alike ? fingerWords(words, b) : other);
   });
-  const beyond = [comparison.a, comparison.b].some(({ steps }) => steps.some((step) => step.stretch?.beyond));
   return {
     differences: differences.length > 0 ? differences : [words.alike],
     totals: [totalWords(words, 'a', comparison.a), totalWords(words, 'b', comparison.b)],
     costs: costWords(words, comparison),
-    caution: beyond ? words.caution : null,
+    caution: cautionWords(words, comparison.a) ?? cautionWords(words, comparison.b),
   };
 }

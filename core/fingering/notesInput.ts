@@ -19,9 +19,9 @@ export const NotesInput = z.strictObject({
       pitch: z.int().min(12).max(120),
       /** Letter, sharps or flats, octave: "F#5", "Bb3". */
       spelling: z.string().regex(SPELLING).optional(),
-      measure: z.int().min(1),
-      onset: z.number().min(0),
-      duration: z.number().min(0),
+      measure: z.int().min(1).max(100_000),
+      onset: z.number().min(0).max(10_000),
+      duration: z.number().min(0).max(10_000),
       slur: z.string().optional(),
       bow: z.enum(['up', 'down']).optional(),
       trill: z.literal(true).optional(),

@@ -29,12 +29,16 @@ export interface StepFacts {
   availableMs: number;
   needsMs: number;
   effort: Effort;
+  /** As the section is heard, and as one player would be. */
   slide: number;
+  slideAlone: number;
   audible: boolean;
   /** The hand travels, whatever the step is called. */
   shifts: boolean;
   crosses: boolean;
   stretch: Stretch | null;
+  /** What a double stop is to the hand; on its second note. */
+  stop: PlainNote['stop'] | null;
   followsAt: string | null;
 }
 
@@ -69,7 +73,7 @@ function stretchTo(played: PlayedLine, notes: readonly PlainNote[], i: number, n
 }
 
 function factsAt(played: PlayedLine, notes: readonly PlainNote[], i: number, noteOf: (id: string) => LineNote): StepFacts {
-  const { id, string, finger, position, extension = 0, step } = notes[i]!;
+  const { id, string, finger, position, extension = 0, stop = null, step } = notes[i]!;
   const before = notes[i - 1];
   return {
     note: id,
@@ -85,12 +89,14 @@ function factsAt(played: PlayedLine, notes: readonly PlainNote[], i: number, not
     reach: extension === 0 ? null : extension > 0 ? 'up' : 'back',
     availableMs: step.ms,
     needsMs: Math.round(leastTime(step.mm) * 1000),
-    effort: effortOf(step.mm, step.ms / 1000),
+    effort: step.effort ?? effortOf(step.mm, step.ms / 1000),
     slide: step.slide,
+    slideAlone: step.slideAlone ?? step.slide,
     audible: step.slide >= HEARD,
     shifts: step.mm > 0,
     crosses: before !== undefined && step.kind !== 'together' && before.string !== string,
     stretch: stretchTo(played, notes, i, noteOf),
+    stop,
     followsAt: step.followsAt ?? null,
   };
 }

@@ -59,15 +59,16 @@ function bestWithin(played: PlayedLine, tempo: number, options: FingerLineOption
   return found.reduce<Found | null>((best, other) => (best === null || other.stillBeyond.length < best.stillBeyond.length ? other : best), null);
 }
 
-/** The shift nearest to what lies beyond the hand: the first to give way. */
-function nearest(points: readonly ShiftPoint[], stretches: readonly Stretch[], place: (note: string) => number): ShiftPoint {
-  const distance = ({ at }: ShiftPoint): number => Math.min(...stretches.map(({ notes }) => Math.abs(place(notes[1]) - at)));
+/** The shift nearest to a stretch beyond the hand: the first to give way. */
+function nearest(points: readonly ShiftPoint[], { notes }: Stretch, place: (note: string) => number): ShiftPoint {
+  const distance = ({ at }: ShiftPoint): number => Math.abs(place(notes[1]) - at);
   return points.reduce((best, point) => (distance(point) < distance(best) ? point : best));
 }
 
 /**
  * For a fingering that stretches beyond a hand, the best one within it that keeps the section's shifts: each shift stays between the same two notes, on
- * their strings and in their positions. Shifts that make it impossible give way, nearest to the stretch first, and are named. Null where the fingering
+ * their strings and in their positions. Shifts that stand in the way give way, nearest to the stretch
+ * first, and are named. Null where the fingering
  * lies within the hand already. Own pins stay hard. Model: the reach tables of `reachOf`. Oracle: `handFacts` of the result has no exceptional stretch.
  * Example: a fifth from 1 to 4 in first position, for a short fourth finger, becomes 1 and 1 on the next string.
  */
@@ -79,15 +80,16 @@ export function withinHand(instrument: Instrument, line: readonly LineNote[], te
   if (beyond.length === 0) return null;
   const index = new Map(steps.map(({ note }, i) => [note, i]));
   const own = options.pins ?? new Map<string, Pin>();
-  const points = shiftPoints(steps);
+  let points = shiftPoints(steps);
   const lost: string[] = [];
+  const least = bestWithin(played, tempo, { ...options, pins: own }, fingering.notes.length)?.stillBeyond.length ?? beyond.length;
   for (;;) {
     const found = bestWithin(played, tempo, { ...options, pins: pinsWith(own, points) }, fingering.notes.length);
-    if (points.length === 0 || found?.stillBeyond.length === 0) {
+    if (points.length === 0 || (found !== null && found.stillBeyond.length <= least)) {
       return { fingering: found?.fingering ?? fingering, beyond, kept: points.map(({ note }) => note), lost, stillBeyond: found?.stillBeyond ?? beyond };
     }
-    const gone = nearest(points, found === null ? beyond : found.stillBeyond, (note) => index.get(note)!);
-    points.splice(points.indexOf(gone), 1);
-    lost.push(gone.note);
+    const gone = new Set((found?.stillBeyond ?? beyond).map((stretch) => nearest(points, stretch, (note) => index.get(note)!)));
+    lost.push(...points.filter((point) => gone.has(point)).map(({ note }) => note));
+    points = points.filter((point) => !gone.has(point));
   }
 }

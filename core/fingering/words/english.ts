@@ -16,7 +16,7 @@ const on = (string: string | null): string => (string === null ? '' : ` on ${str
 export const HAND_IN_ENGLISH: HandWords = {
   kind: {
     begins: 'begins',
-    together: 'together with the note below',
+    together: 'together',
     stays: 'stays in the frame',
     crosses: 'crosses strings, the hand stays',
     extension: 'extension',
@@ -29,12 +29,17 @@ export const HAND_IN_ENGLISH: HandWords = {
     'shift-arriving-finger': 'shift with the arriving finger',
     'shift-over-open': 'shift over an open string',
   },
+  stop: {
+    'open-string': 'double stop with an open string', unison: 'unison', third: 'third', sixth: 'sixth', 'fifth-one-finger': 'one finger across two strings', 'octave-1-4': 'octave with 1 and 4',
+    'fingered-octave-1-3': 'fingered octave with 1 and 3', 'fingered-octave-2-4': 'fingered octave with 2 and 4', tenth: 'tenth', 'other-stop': 'double stop',
+  },
   effort: { easy: 'easy', work: 'work', hard: 'hard', impossible: 'too little time' },
   zone: { comfortable: 'comfortable', stretched: 'stretched', exceptional: 'exceptional' },
   terms: {
     'hand-travel': 'travel of the hand', haste: 'haste', slide: 'slides', stretch: 'stretches', extension: 'extensions', crossing: 'string crossings', hop: 'hops of one finger',
     'out-of-order': 'crossed fingers', 'open-string': 'open strings', 'weak-finger': 'the fourth finger', height: 'height on the string', 'finger-slide': 'a finger moved within the hand',
-    'thumb-position': 'thumb position', 'unusual-place': 'places professionals seldom choose', 'unusual-step': 'steps professionals seldom make',
+    'thumb-position': 'thumb position', 'bare-shift': 'shifts that nothing covers', 'grace-finger': 'grace notes without a free finger', 'same-finger-again': 'one finger twice running', 'slurred-crossing': 'crossings under a slur',
+    'unusual-place': 'places professionals seldom choose', 'unusual-step': 'steps professionals seldom make',
   },
   finger: (finger) => (finger === 'thumb' ? 'the thumb' : finger === 0 ? 'the open string' : `finger ${finger}`),
   string: (name) => `the ${name} string`,
@@ -48,6 +53,7 @@ export const HAND_IN_ENGLISH: HandWords = {
   travel: (mm, needs, available, effort) => `${Math.round(mm)} mm, needs ${needs} ms of ${available} ms: ${effort}`,
   reaches: (finger, reach) => `${finger} reaches ${reach ?? 'out'}`,
   slide: (audible) => (audible ? 'slides audibly' : 'its slide is hardly heard'),
+  slideAlone: 'of one player alone the slide is heard',
   follows: (note) => `the hand follows on ${note}`,
   stretch: (fingers, mm, zone) => `stretch ${fingers} of ${Math.round(mm)} mm, ${zone}`,
   clause: {

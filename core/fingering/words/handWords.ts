@@ -2,6 +2,7 @@ import type { Effort } from '../../hand/moveTime.ts';
 import type { Zone } from '../../hand/reach.ts';
 import type { Finger } from '../../music/mark.ts';
 import type { PlainFingering } from '../output.ts';
+import type { StopKind } from '../stopKind.ts';
 
 type Kind = PlainFingering['notes'][number]['step']['kind'];
 export type Way = 'up' | 'back';
@@ -9,6 +10,7 @@ export type Way = 'up' | 'back';
 /** Everything an explanation of the hand says, as pieces; another language is another table. */
 export interface HandWords {
   kind: Record<Kind, string>;
+  stop: Record<StopKind, string>;
   effort: Record<Effort, string>;
   zone: Record<Zone, string>;
   /** Costs by name; one that is missing is called by its name. */
@@ -27,6 +29,7 @@ export interface HandWords {
   travel(mm: number, needsMs: number, availableMs: number, effort: string): string;
   reaches(finger: string, way: Way | null): string;
   slide(audible: boolean): string;
+  slideAlone: string;
   follows(note: string): string;
   stretch(fingers: string, mm: number, zone: string): string;
   clause: {

@@ -1,4 +1,4 @@
-import type { StepFacts } from '../explain/handFacts.ts';
+import { HEARD, type StepFacts } from '../explain/handFacts.ts';
 import type { HandWords } from './handWords.ts';
 
 /** Slides below this index are not worth a word: chosen, not measured. */
@@ -15,12 +15,13 @@ function distanceWords(words: HandWords, { positions, semitones }: StepFacts): s
  * Example: "shift with the arriving finger, a third up, 47 mm, needs 95 ms of 250 ms: work; slides audibly".
  */
 export function stepWords(words: HandWords, step: StepFacts, nameOf: (id: string) => string): string {
-  const moves = [words.kind[step.kind], ...(step.shifts ? [...distanceWords(words, step), words.travel(step.mm, step.needsMs, step.availableMs, words.effort[step.effort])] : [])];
+  const moves = [step.stop ? words.stop[step.stop] : words.kind[step.kind], ...(step.shifts ? [...distanceWords(words, step), words.travel(step.mm, step.needsMs, step.availableMs, words.effort[step.effort])] : [])];
   const more = [
     ...(step.kind === 'extension' || step.kind === 'contraction' ? [words.reaches(words.finger(step.finger), step.reach)] : []),
     ...(step.stretch !== null && step.stretch.zone !== 'comfortable' ? [stretchWords(words, step.stretch)] : []),
     ...(step.followsAt === null ? [] : [words.follows(nameOf(step.followsAt))]),
     ...(step.slide < WORTH_A_WORD ? [] : [words.slide(step.audible)]),
+    ...(!step.audible && step.slideAlone >= HEARD ? [words.slideAlone] : []),
   ];
   return [moves.join(', '), ...more].join('; ');
 }

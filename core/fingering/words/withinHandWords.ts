@@ -18,7 +18,7 @@ export function withinHandWords(words: HandWords, played: PlayedLine, first: Pla
   return [
     ...instead.beyond.map(tooWide),
     ...differences.map(({ measures, b }) => words.hand.instead(words.measures(...measures), passageWords(words, played, b, nameOf))),
-    instead.lost.length > 0 ? words.hand.loses(instead.lost.map(nameOf)) : words.hand.keeps,
+    ...(instead.lost.length > 0 ? [words.hand.loses(instead.lost.map(nameOf))] : instead.stillBeyond.length === 0 ? [words.hand.keeps] : []),
     ...(instead.stillBeyond.length > 0 ? [words.hand.noWay(instead.stillBeyond.map(({ notes }) => nameOf(notes[1])))] : []),
     words.caution,
   ];
