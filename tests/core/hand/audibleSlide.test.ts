@@ -44,10 +44,11 @@ describe('the slide index', () => {
     }));
   });
 
-  it('never rises with more players or a longer cover', () => {
+  it('never rises with more players, a longer cover or a livelier room', () => {
     fc.assert(fc.property(settings, grown, (setting, more) => {
       const { amount } = audibleSlide(setting);
       expect(audibleSlide({ ...setting, players: setting.players + 1 }).amount).toBeLessThanOrEqual(amount + 1e-9);
+      expect(audibleSlide({ ...setting, room: setting.room + more }).amount).toBeLessThanOrEqual(amount + 1e-9);
       expect(audibleSlide({ ...setting, cover: setting.cover + more }).amount).toBeLessThanOrEqual(amount + 1e-9);
     }));
   });
