@@ -13,6 +13,8 @@ export interface Place {
   off: number;
   /** Letters by which the place in the hand differs from the spelling; 0 where it agrees. */
   respelled: number;
+  /** A natural harmonic: it sounds on by itself while the hand moves. */
+  harmonic?: true;
 }
 
 /** The thumb as a finger number inside the engine; outside it is called "thumb". */

@@ -25,7 +25,7 @@ function natural(instrument: Instrument, midi: number): Place[] {
     const open = instrument.openStrings[string - 1]!;
     return touchedAt(midi - open).flatMap((touched) => {
       const step = stepOf(open) + 7 * Math.floor(touched / 12) + LETTERS[touched % 12]!;
-      return placesOf(instrument, open + touched, step, 'all').filter((place) => place.string === string && place.finger !== 0 && place.off === 0 && place.respelled === 0);
+      return placesOf(instrument, open + touched, step, 'all').filter((place) => place.string === string && place.finger !== 0 && place.off === 0 && place.respelled === 0).map((place): Place => ({ ...place, harmonic: true }));
     });
   });
 }

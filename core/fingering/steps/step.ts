@@ -73,7 +73,7 @@ function inPosition(a: Place, b: Place): StepKind {
 }
 
 function shiftKind(a: Place, b: Place, canFollow: boolean): StepKind {
-  if (a.finger === 0 || b.finger === 0) return 'shift-over-open';
+  if (a.finger === 0 || b.finger === 0 || a.harmonic) return 'shift-over-open';
   if (a.string === b.string && a.above === b.above) return 'substitution';
   if (a.finger === b.finger) return a.string === b.string && Math.abs(a.above - b.above) === 1 ? 'chromatic-slide' : 'shift-same-finger';
   if (canFollow) return 'delayed-shift';

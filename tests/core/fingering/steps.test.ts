@@ -26,6 +26,7 @@ describe('what the hand does from one note to the next', () => {
     ['shift-departing-finger', at(1, 1, 2), at(3, 4, 10), 5],
     ['shift-arriving-finger', at(1, 1, 2), at(2, 3, 7, 0, 1), 4],
     ['shift-over-open', at(0, 1, 0), at(1, 3, 5), 4],
+    ['shift-over-open', { ...at(4, 4, 12), harmonic: true as const }, at(1, 1, 2), -5],
   ] as const)('%s', (kind, a, b, semitones) => {
     const step = handStep(alone, a, b, SLOW);
     expect(step.kind).toBe(kind);
@@ -33,8 +34,8 @@ describe('what the hand does from one note to the next', () => {
     expect(step.mm > 0).toBe(semitones !== 0);
   });
 
-  it('nothing slides when a finger goes first, when the string changes, over an open string or in a rest', () => {
-    const silent = [[at(1, 1, 2), at(4, 2, 9)], [at(1, 1, 2), at(2, 3, 7, 0, 1)], [at(0, 1, 0), at(1, 3, 5)]] as const;
+  it('nothing slides when a finger goes first, when the string changes, over an open string or a harmonic, or in a rest', () => {
+    const silent = [[at(1, 1, 2), at(4, 2, 9)], [at(1, 1, 2), at(2, 3, 7, 0, 1)], [at(0, 1, 0), at(1, 3, 5)], [{ ...at(4, 4, 12), harmonic: true as const }, at(4, 1, 7)]] as const;
     for (const [a, b] of silent) expect(handStep(alone, a, b, SLOW).slide).toBe(0);
     expect(handStep(alone, at(1, 1, 2), at(1, 3, 5), { ...SLOW, rest: 0.4 }).slide).toBe(0);
     expect(handStep(alone, at(1, 1, 2), at(1, 3, 5), SLOW).slide).toBeGreaterThan(0.5);
