@@ -23,7 +23,7 @@ const TERMS_TOLD = 3;
 /** Differences of cost smaller than this are rounding. */
 const SMALLEST = 0.005;
 
-/** What a fingering asks for in all. Example: "a: 2 shifts, 3 string crossings, 0 open notes, 1 audible slide; widest stretch 1-4 of 92 mm, stretched." */
+/** What a fingering asks for in all. Example: "a: 2 shifts, 3 string crossings, 0 open notes, 1 audible slide; widest stretch 1-4 of 97 mm, stretched." */
 export function totalWords(words: HandWords, name: string, { shifts, crossings, openStrings, slides, widest }: FingeringFacts): string {
   return words.totals(name, { shifts, crossings, openStrings, slides: slides.length }, widest === null ? null : stretchWords(words, widest));
 }
@@ -48,7 +48,7 @@ export function cautionWords(words: HandWords, { steps }: FingeringFacts): strin
 export function explain(words: HandWords, played: PlayedLine, comparison: Comparison): Explanation {
   const differences = comparison.differences.map(({ notes, measures, a, b }) => {
     const told = new Set([...notes, ...a.steps.map(({ note }) => note), ...b.steps.map(({ note }) => note)]);
-    const nameOf = noteNames(words, played.line.filter(({ id }) => told.has(id)));
+    const nameOf = noteNames(words, played.line.filter(({ id }) => told.has(id)), measures[0] === measures[1] ? measures[0] : null);
     const [one, other] = [a, b].map((facts) => passageWords(words, played, facts, nameOf)) as [string, string];
     const alike = one === other;
     return words.sideBySide(words.measures(...measures), alike ? fingerWords(words, a) : one, alike ? fingerWords(words, b) : other);

@@ -15,6 +15,8 @@ export interface StepFacts {
   from: string | null;
   measure: number;
   string: number;
+  /** That of the note it comes from. */
+  fromString: number | null;
   finger: Finger;
   position: number;
   kind: PlainNote['step']['kind'];
@@ -80,6 +82,7 @@ function factsAt(played: PlayedLine, notes: readonly PlainNote[], i: number, not
     from: before?.id ?? null,
     measure: noteOf(id).measure,
     string,
+    fromString: before?.string ?? null,
     finger,
     position,
     kind: step.kind,

@@ -25,7 +25,7 @@ const HELD: ReadonlySet<string> = new Set(['stays', 'crosses', 'extension', 'con
 
 /**
  * The stretch between two notes that one hand holds to, or null where there is none: an open string, the thumb, one finger, or a hand that moves.
- * Distance along the string in mm, equal temperament. Example: violin, B4 with 1 to F sharp 5 with 4 on the A string is 92 mm and stretched.
+ * Distance along the string in mm, equal temperament. Example: violin, B4 with 1 to F sharp 5 with 4 on the A string is 97 mm and stretched.
  */
 export function stretchBetween({ instrument, hand = USUAL_HAND }: PlayedLine, a: PlainNote, b: PlainNote, pitchOf: (id: string) => LineNote): Stretch | null {
   if (!HELD.has(b.step.kind) || typeof a.finger !== 'number' || typeof b.finger !== 'number' || a.finger === 0 || b.finger === 0 || a.finger === b.finger) return null;

@@ -64,6 +64,7 @@ export const HAND_IN_ENGLISH: HandWords = {
     shifts: (n, string) => `shifts ${times(n)}${on(string)}`,
     delayed: (note, finger, follows) => `reaches for ${note} with ${finger} and lets the hand follow on ${follows}`,
     crossesTo: (string, note) => `crosses to ${string} at ${note}`,
+    crossesAndBack: (string, note, back) => `crosses to ${string} at ${note} and back at ${back}`,
     crosses: (n) => `crosses strings ${times(n)}`,
     reachesFor: (note, finger, reach) => `reaches ${reach ?? 'out'} for ${note} with ${finger}`,
     reaches: (n) => `reaches out of the hand ${times(n)}`,

@@ -40,6 +40,7 @@ export interface HandWords {
     shifts(times: number, string: string | null): string;
     delayed(note: string, finger: string, follows: string): string;
     crossesTo(string: string, note: string): string;
+    crossesAndBack(string: string, note: string, back: string): string;
     crosses(times: number): string;
     reachesFor(note: string, finger: string, way: Way | null): string;
     reaches(times: number): string;

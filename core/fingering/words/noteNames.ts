@@ -12,9 +12,9 @@ function pitchWords(words: HandWords, { step, midi }: LineNote): string {
 
 /**
  * Names the notes of a stretch of a line so that each can be found: by pitch, by its count where the pitch comes again in its measure, and by measure
- * where the stretch has several. Example: in C B flat C the last note is "the second C".
+ * where the stretch has several; the measure `home` goes without saying. Example: in C B flat C the last note is "the second C".
  */
-export function noteNames(words: HandWords, notes: readonly LineNote[]): (id: string) => string {
+export function noteNames(words: HandWords, notes: readonly LineNote[], home: number | null = null): (id: string) => string {
   const severalMeasures = new Set(notes.map(({ measure }) => measure)).size > 1;
   const seen = new Map<string, number>();
   const names = new Map(
@@ -22,7 +22,7 @@ export function noteNames(words: HandWords, notes: readonly LineNote[]): (id: st
       const pitch = pitchWords(words, note);
       const key = `${note.measure} ${pitch}`;
       seen.set(key, (seen.get(key) ?? 0) + 1);
-      return [note.id, words.note(pitch, seen.get(key)!, severalMeasures ? words.measure(note.measure) : null)] as const;
+      return [note.id, words.note(pitch, seen.get(key)!, severalMeasures && note.measure !== home ? words.measure(note.measure) : null)] as const;
     }),
   );
   return (id) => names.get(id) ?? id;

@@ -37,18 +37,28 @@ function oneShift(speaking: Speaking, step: StepFacts): string {
   return words.clause.shiftsTo(position, stringWords(speaking, step.string), nameOf(step.note));
 }
 
+function crossingClauses(speaking: Speaking, { steps }: FingeringFacts): string[] {
+  const { words, nameOf } = speaking;
+  const crossings = steps.filter((step) => step.crosses);
+  const [first, second] = crossings;
+  if (first === undefined) return [];
+  const string = stringWords(speaking, first.string);
+  if (second === undefined) return [words.clause.crossesTo(string, nameOf(first.note))];
+  if (crossings.length === 2 && second.string === first.fromString) return [words.clause.crossesAndBack(string, nameOf(first.note), nameOf(second.note))];
+  return [words.clause.crosses(crossings.length)];
+}
+
 function placeClauses(speaking: Speaking, facts: FingeringFacts): string[] {
   const { words, nameOf } = speaking;
   const stopped = facts.steps.filter((step) => step.finger !== 0);
   const position = only(stopped.map((step) => step.position));
   const string = facts.crossings > 0 ? null : only(facts.steps.map((step) => step.string));
-  const crossings = facts.steps.filter((step) => step.crosses);
   const reaches = facts.steps.filter((step) => step.kind === 'extension');
   const open = facts.steps.filter((step) => step.finger === 0);
   return [
     ...(facts.shifts === 0 && position !== null ? [words.clause.stays(words.position(position), string === null ? null : stringWords(speaking, string))] : []),
     ...shiftClauses(speaking, facts),
-    ...(crossings.length === 1 ? [words.clause.crossesTo(stringWords(speaking, crossings[0]!.string), nameOf(crossings[0]!.note))] : crossings.length > 1 ? [words.clause.crosses(crossings.length)] : []),
+    ...crossingClauses(speaking, facts),
     ...(reaches.length === 1 ? [words.clause.reachesFor(nameOf(reaches[0]!.note), words.finger(reaches[0]!.finger), reaches[0]!.reach)] : reaches.length > 1 ? [words.clause.reaches(reaches.length)] : []),
     ...(open.length > 0 ? [words.clause.open(open.map((step) => nameOf(step.note)))] : []),
   ];

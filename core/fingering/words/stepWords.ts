@@ -26,7 +26,7 @@ export function stepWords(words: HandWords, step: StepFacts, nameOf: (id: string
   return [moves.join(', '), ...more].join('; ');
 }
 
-/** Example: "stretch 1-4 of 92 mm, stretched". */
+/** Example: "stretch 1-4 of 97 mm, stretched". */
 export function stretchWords(words: HandWords, { fingers, mm, zone }: NonNullable<StepFacts['stretch']>): string {
   return words.stretch(fingers.join('-'), mm, words.zone[zone]);
 }

@@ -9,7 +9,7 @@ import { passageWords } from './passageWords.ts';
 
 /**
  * What a hand cannot reach in a fingering, and what it plays instead: a sentence each, the caution last.
- * Example: "For this hand the stretch 1-4 of 92 mm to the F sharp is too wide. Measure 1: instead, it crosses to the E string at the F sharp."
+ * Example: "For this hand the stretch 1-4 of 97 mm to the F sharp is too wide. Measure 1: instead, it crosses to the E string at the F sharp."
  */
 export function withinHandWords(words: HandWords, played: PlayedLine, first: PlainFingering, instead: WithinHand): string[] {
   const nameOf = noteNames(words, played.line);
