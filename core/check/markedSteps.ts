@@ -2,6 +2,7 @@ import type { BowEvent, Voice } from '../bowing/events.ts';
 import { type HandPlace, handPlaces, type StoppingFinger } from '../hand/handPlace.ts';
 import type { SeatId } from '../music/seat.ts';
 import { type CheckContext, soundingOf } from './context.ts';
+import { fingeredPlaces } from './fingeredPlaces.ts';
 import type { NoteMarks } from './seatMarks.ts';
 
 /** A single note with a stopping finger marked, and every place the hand may be in for it. */
@@ -18,7 +19,7 @@ export interface MarkedStep {
   to: MarkedStop;
   /** No note between them. */
   adjacent: boolean;
-  seats: SeatId[];
+  seats: readonly SeatId[];
 }
 
 /** A note as the hand comes to it and as it leaves it: a substitution changes the finger on the way. */
@@ -40,40 +41,53 @@ function stopOn(part: CheckContext, event: BowEvent, marks: NoteMarks): Stop {
   return { arriving, leaving: marks.substitution === undefined ? arriving : stopWith(part, event, marks, marks.substitution) };
 }
 
-function stepsIn(voice: Voice, marksOn: (note: string) => NoteMarks, stopAt: (event: BowEvent, marks: NoteMarks) => Stop): Omit<MarkedStep, 'seats'>[] {
+/** Steps over the events at `places`; no other event bears a finger. */
+function stepsIn(voice: Voice, places: readonly number[], marksOn: (note: string) => NoteMarks, stopAt: (event: BowEvent, marks: NoteMarks) => Stop): Omit<MarkedStep, 'seats'>[] {
   const steps: Omit<MarkedStep, 'seats'>[] = [];
   let from: { stop: MarkedStop; at: number } | null = null;
-  voice.forEach((event, at) => {
+  for (const at of places) {
+    const event = voice[at]!;
     const marks = marksOn(event.head.id);
-    if (marks.finger === undefined) return;
+    if (marks.finger === undefined) continue;
     const { arriving, leaving } = stopAt(event, marks);
     if (arriving && from) steps.push({ from: from.stop, to: arriving, adjacent: at === from.at + 1 });
     from = leaving && { stop: leaving, at };
-  });
+  }
   return steps;
 }
 
-/**
- * Every pair of marked single stops that follow each other in a voice, once for each different reading in the section. Notes without a finger between
- * them are passed over; an open string, the thumb, a harmonic or a fingered chord between them breaks the pair. Grace notes are no stops, as they have
- * no time of their own. Example: fingers on the first and third of four notes give one pair that is not adjacent.
- */
-export function markedSteps(part: CheckContext): MarkedStep[] {
+function readSteps(part: CheckContext): MarkedStep[] {
   const stops = new Map<NoteMarks, Stop>();
   const stopAt = (event: BowEvent, marks: NoteMarks): Stop => stops.get(marks) ?? stops.set(marks, stopOn(part, event, marks)).get(marks)!;
-  const known = new Map<MarkedStop, Map<MarkedStop, MarkedStep>>();
+  const places = fingeredPlaces(part);
+  const known = new Map<MarkedStop, Map<MarkedStop, SeatId[]>>();
   const steps: MarkedStep[] = [];
   for (const { seats, marksOn } of part.groups) {
-    for (const step of part.voices.flatMap((voice) => stepsIn(voice, marksOn, stopAt))) {
+    for (const step of part.voices.flatMap((voice, i) => stepsIn(voice, places[i]!, marksOn, stopAt))) {
       const onward = known.get(step.from) ?? known.set(step.from, new Map()).get(step.from)!;
       const same = onward.get(step.to);
-      if (same) same.seats.push(...seats);
+      if (same) same.push(...seats);
       else {
-        const made = { ...step, seats: [...seats] };
-        onward.set(step.to, made);
-        steps.push(made);
+        const own = [...seats];
+        onward.set(step.to, own);
+        steps.push({ ...step, seats: own });
       }
     }
   }
+  return steps;
+}
+
+const read = new WeakMap<CheckContext, readonly MarkedStep[]>();
+
+/**
+ * Every pair of marked single stops that follow each other in a voice, once for each different reading in the section; worked out once for a part as
+ * marked. Notes without a finger between them are passed over; an open string, the thumb, a harmonic or a fingered chord between them breaks the pair.
+ * Grace notes are no stops, as they have no time of their own. Example: fingers on the first and third of four notes give one pair that is not adjacent.
+ */
+export function markedSteps(part: CheckContext): readonly MarkedStep[] {
+  const before = read.get(part);
+  if (before) return before;
+  const steps = readSteps(part);
+  read.set(part, steps);
   return steps;
 }

@@ -14,7 +14,11 @@ const keyOf = ({ notes, from, to }: BowEvent): string => `${notes.map(({ midi, s
  * heard, runs as long as they go, none overlapping its own model. Time grows with the notes. Example: A B C A B C with `least` 3 gives one run of 3.
  */
 export function repeatedRuns(voice: Voice, least: number): RepeatedRun[] {
-  const keys = voice.map(keyOf);
+  const numbers = new Map<string, number>();
+  const keys = voice.map((event) => {
+    const key = keyOf(event);
+    return numbers.get(key) ?? numbers.set(key, numbers.size).get(key)!;
+  });
   const firstAt = new Map<string, number>();
   const runs: RepeatedRun[] = [];
   for (let at = 0; at + least <= keys.length; ) {

@@ -32,6 +32,6 @@ export const CheckSettings = z.object({
   slidesAtMost: z.number().min(0).max(100).default(1).describe('Audible slides pointed out per 100 measures, worst first; one always may be.'),
   openStrings: z.enum(OPEN_STRINGS).default('free').describe('What the section has settled about open strings: free, avoided or wanted.'),
   openStringFrom: seconds(0.4, 'A note this long counts as one on which an open string is heard.'),
-  sameMusicNotes: z.int().min(4).max(200).default(12).describe('Notes a passage must share with another before their fingers are compared.'),
+  sameMusicNotes: z.int().min(5).max(200).default(12).describe('Notes a passage must share with another before their fingers are compared.'),
 });
 export type CheckSettings = z.infer<typeof CheckSettings>;

@@ -1,6 +1,7 @@
 import type { SeatId } from '../../../music/seat.ts';
 import { pitchName } from '../../../music/pitch.ts';
 import { exposureAt } from '../../exposure.ts';
+import { fingeredPlaces } from '../../fingeredPlaces.ts';
 import { repeatedRuns } from '../../repeatedRuns.ts';
 import { defineRule } from '../../rule.ts';
 import { measureName } from '../../words.ts';
@@ -19,11 +20,15 @@ export default defineRule({
   },
   check(part, report) {
     const nameOf = new Map(part.part.measures.map((measure) => [measure.ordinal, measureName(measure)]));
-    part.voices.forEach((voice) => {
+    const fingered = fingeredPlaces(part);
+    part.voices.forEach((voice, v) => {
+      const places = new Set(fingered[v]);
+      if (places.size < 2) return;
       for (const { first, second, length } of repeatedRuns(voice, part.settings.sameMusicNotes)) {
+        const both = Array.from({ length: length - 2 * MARGIN }, (_, i) => i + MARGIN).filter((i) => places.has(first + i) && places.has(second + i));
         const differing = new Map<number, SeatId[]>();
         for (const { seats, marksOn } of part.groups) {
-          for (let i = MARGIN; i < length - MARGIN; i += 1) {
+          for (const i of both) {
             const [then, now] = [marksOn(voice[first + i]!.head.id).finger, marksOn(voice[second + i]!.head.id).finger];
             if (then === undefined || now === undefined || then === now) continue;
             differing.set(i, [...(differing.get(i) ?? []), ...seats]);
