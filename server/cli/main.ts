@@ -1,3 +1,4 @@
+import { bow } from './bow.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
 import { finger } from './finger.ts';
@@ -6,7 +7,7 @@ import { notes } from './notes.ts';
 import { print } from './output.ts';
 import { score } from './score.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger];
+const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

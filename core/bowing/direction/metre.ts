@@ -1,0 +1,39 @@
+import type { Measure } from '../../music/part.ts';
+import { quarters } from '../../music/time.ts';
+
+/** How strong a place of the measure is: 0 its beginning, 1 its middle, 2 another beat, 3 half (or a third) of a beat, 4 finer. */
+export type MetricLevel = 0 | 1 | 2 | 3 | 4;
+
+interface Metre {
+  /** Quarters a measure should last. */
+  whole: number;
+  beat: number;
+  /** Parts of a beat: 3 in compound time. */
+  parts: 2 | 3;
+}
+
+const CLOSE = 1e-6;
+const falls = (value: number, unit: number): boolean => Math.abs(value / unit - Math.round(value / unit)) < CLOSE;
+
+function metreOf({ time, length }: Measure): Metre {
+  const beats = Number(time?.beats);
+  const unit = 4 / Number(time?.beatType);
+  if (!(beats > 0) || !Number.isFinite(unit)) return { whole: quarters(length), beat: 1, parts: 2 };
+  const compound = beats > 3 && beats % 3 === 0 && unit <= 0.5;
+  return { whole: beats * unit, beat: compound ? 3 * unit : unit, parts: compound ? 3 : 2 };
+}
+
+/**
+ * Strength of a place `at` quarters into a measure. A pick-up measure (the first, or one printed as implicit) counts from the barline it leads to.
+ * A measure without a time signature of plain numbers counts in quarters. Source: common practice.
+ * Example: in 4/4 the third beat is 1, in 6/8 the fourth eighth is 1, in 3/4 no place is.
+ */
+export function metricLevel(measure: Measure, at: number): MetricLevel {
+  const { whole, beat, parts } = metreOf(measure);
+  const missing = whole - quarters(measure.length);
+  const place = missing > CLOSE && (measure.implicit || measure.ordinal === 1) ? at + missing : at;
+  if (Math.abs(place) < CLOSE) return 0;
+  if (!falls(place, beat)) return falls(place, beat / parts) ? 3 : 4;
+  const count = Math.round(whole / beat);
+  return count % 2 === 0 && Math.abs(place - whole / 2) < CLOSE ? 1 : 2;
+}

@@ -1,0 +1,83 @@
+import type { Instrument } from '../../instruments/instrument.ts';
+import type { Mark } from '../../music/mark.ts';
+import type { Part } from '../../music/part.ts';
+import type { TempoMap } from '../../music/seconds.ts';
+import type { ExactTime } from '../../music/time.ts';
+import { bowUsed, type BowTable, type Dynamic } from '../bowLength.ts';
+import { bowEvents } from '../events.ts';
+import { type BowSigns, type Direction, strokesOf } from '../strokes.ts';
+import { bowingMarks } from './bowingMarks.ts';
+import { strokeFacts } from './facts.ts';
+import { type BowedStroke, inferDirections, reasonOf } from './inferDirections.ts';
+
+export interface BowingRequest {
+  part: Part;
+  instrument: Instrument;
+  tempo: TempoMap;
+  /** Marks and printed signs in force, by note id. */
+  signsOn: (note: string) => BowSigns;
+  table: BowTable;
+  assumedDynamic: Dynamic;
+  /** Ordinals, both included. */
+  measures: { from: number; to: number };
+  /** Alternatives, from 1. */
+  best: number;
+}
+
+/** A bow as the command line prints it and the browser shows it. */
+export interface PlainStroke {
+  /** Notes under it. */
+  notes: string[];
+  measure: number;
+  at: ExactTime;
+  direction: Direction;
+  marked?: true;
+  split?: true;
+  /** By a lift, or hooked onto the bow before. */
+  repeats?: true;
+  reason: string;
+}
+
+export interface PlainBowing {
+  voice: number;
+  cost: number;
+  terms: Record<string, number>;
+  strokes: PlainStroke[];
+  marks: Mark[];
+}
+
+const rounded = (value: number): number => Math.round(value * 1e4) / 1e4;
+
+function plainStroke(bowed: BowedStroke): PlainStroke {
+  const { stroke } = bowed.facts;
+  return {
+    notes: stroke.pieces.map(({ event }) => event.head.id),
+    measure: stroke.begins.measure,
+    at: stroke.begins.at,
+    direction: bowed.direction,
+    ...(stroke.direction === null ? {} : { marked: true as const }),
+    ...(bowed.split ? { split: true as const } : {}),
+    ...(bowed.repeats ? { repeats: true as const } : {}),
+    reason: reasonOf(bowed),
+  };
+}
+
+/**
+ * Up to `best` bowings of each voice in some measures of a part, cheapest first, each with its reason a bow and the marks that would say it.
+ * Costs have no unit (log odds of the performers they were fitted on). Tremolos have no direction and are left out.
+ * Example: one measure of four quarters gives down, up, down, up.
+ */
+export function partBowings({ part, instrument, tempo, signsOn, table, assumedDynamic, measures, best }: BowingRequest): PlainBowing[] {
+  const byOrdinal = new Map(part.measures.map((measure) => [measure.ordinal, measure]));
+  return bowEvents(part, tempo).flatMap((voice, index) => {
+    const all = strokeFacts(part, strokesOf(voice, signsOn), assumedDynamic, (stroke) => bowUsed(stroke, instrument, table, assumedDynamic));
+    const facts = all.filter(({ stroke }) => stroke.begins.measure >= measures.from && stroke.begins.measure <= measures.to);
+    return inferDirections(facts, best).map((bowing) => ({
+      voice: index,
+      cost: rounded(bowing.cost),
+      terms: Object.fromEntries(Object.entries(bowing.terms).map(([name, cost]) => [name, rounded(cost)])),
+      strokes: bowing.strokes.map(plainStroke),
+      marks: bowingMarks(bowing, byOrdinal),
+    }));
+  });
+}
