@@ -1,14 +1,15 @@
-import type { Instrument } from '../../instruments/instrument.ts';
+import type { Instrument, Millimetres } from '../../instruments/instrument.ts';
 import type { Mark } from '../../music/mark.ts';
 import type { Part } from '../../music/part.ts';
 import type { TempoMap } from '../../music/seconds.ts';
 import type { ExactTime } from '../../music/time.ts';
+import { alongBow, type AlongStroke, type ShortOfBow } from '../along/alongBow.ts';
 import { bowUsed, type BowTable, type Dynamic } from '../bowLength.ts';
 import { bowEvents } from '../events.ts';
 import { type BowSigns, type Direction, strokesOf } from '../strokes.ts';
 import { bowingMarks } from './bowingMarks.ts';
 import { strokeFacts } from './facts.ts';
-import { type BowedStroke, inferDirections, reasonOf } from './inferDirections.ts';
+import { type BowedStroke, type Bowing, inferDirections, reasonOf } from './inferDirections.ts';
 
 export interface BowingRequest {
   part: Part;
@@ -44,9 +45,20 @@ export interface PlainBowing {
   terms: Record<string, number>;
   strokes: PlainStroke[];
   marks: Mark[];
+  /** Where each bow begins and ends, in mm from the frog; a split slur is two bows. `stroke` counts in `strokes`. */
+  along: { stroke: number; from: Millimetres; to: Millimetres; speed: number; pace: AlongStroke['pace'] }[];
+  short: ShortOfBow[];
 }
 
 const rounded = (value: number): number => Math.round(value * 1e4) / 1e4;
+
+function hairOf({ strokes }: Bowing, instrument: Instrument): Pick<PlainBowing, 'along' | 'short'> {
+  const { strokes: along, short } = alongBow(strokes, instrument);
+  return {
+    along: along.map(({ stroke, from, to, speed, pace }) => ({ stroke, from: rounded(from), to: rounded(to), speed: Math.round(speed), pace })),
+    short: short.map((one) => ({ ...one, short: Math.round(one.short) })),
+  };
+}
 
 function plainStroke(bowed: BowedStroke): PlainStroke {
   const { stroke } = bowed.facts;
@@ -63,7 +75,8 @@ function plainStroke(bowed: BowedStroke): PlainStroke {
 }
 
 /**
- * Up to `best` bowings of each voice in some measures of a part, cheapest first, each with its reason a bow and the marks that would say it.
+ * Up to `best` bowings of each voice in some measures of a part, cheapest first, each with its reason a bow, the marks that would say it and its
+ * place along the hair.
  * Costs have no unit (log odds of the performers they were fitted on). Tremolos have no direction and are left out.
  * Example: one measure of four quarters gives down, up, down, up.
  */
@@ -73,6 +86,7 @@ export function partBowings({ part, instrument, tempo, signsOn, table, assumedDy
     const all = strokeFacts(part, strokesOf(voice, signsOn), assumedDynamic, (stroke) => bowUsed(stroke, instrument, table, assumedDynamic));
     const facts = all.filter(({ stroke }) => stroke.begins.measure >= measures.from && stroke.begins.measure <= measures.to);
     return inferDirections(facts, best).map((bowing) => ({
+      ...hairOf(bowing, instrument),
       voice: index,
       cost: rounded(bowing.cost),
       terms: Object.fromEntries(Object.entries(bowing.terms).map(([name, cost]) => [name, rounded(cost)])),
