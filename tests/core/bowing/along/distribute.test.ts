@@ -48,6 +48,15 @@ describe('how bows are laid along the hair', () => {
     }), { numRuns: 100 });
   });
 
+  it('costs the same with every bow turned round: frog and tip are alike to it', () => {
+    fc.assert(fc.property(fc.array(travel, { minLength: 1, maxLength: 12 }), (raw) => {
+      const travels = raw.map(({ direction, least: slow, more, fast, placed }, stroke): Travel => ({ stroke, direction, seconds: 1, least: slow * GRID, usual: (slow + more) * GRID, most: (slow + more + fast) * GRID, placed: placed || stroke === 0 }));
+      const turned = travels.map((own): Travel => ({ ...own, direction: own.direction === 'down' ? 'up' : 'down' }));
+      const cost = (all: readonly Travel[]): number => distribute(all, LOW, HIGH).reduce((sum, { from, to }, i) => sum + travelCost(all[i]!, Math.abs(to - from)), 0);
+      expect(cost(turned)).toBeCloseTo(cost(travels), 6);
+    }), { numRuns: 100 });
+  });
+
   it('a bow fits where it is drawn as usual when there is room', () => {
     const [drawn] = distribute([{ stroke: 0, direction: 'down', seconds: 1, least: 50, usual: 100, most: 200, placed: true }], 30, 300);
     expect(drawn).toEqual({ from: 30, to: 130 });
