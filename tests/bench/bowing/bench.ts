@@ -4,6 +4,7 @@ import { inferDirections } from '../../../core/bowing/direction/inferDirections.
 import type { BowTermWeights } from '../../../core/bowing/direction/terms/all.ts';
 import { BOW_WEIGHTS } from '../../../core/bowing/direction/weights.ts';
 import type { Direction } from '../../../core/bowing/strokes.ts';
+import { kindOf } from './kinds.ts';
 import type { BowLine } from './lines.ts';
 import { performedLines } from './performed.ts';
 import { printedLines } from './printed.ts';
@@ -71,6 +72,7 @@ const OF = 5;
 function measure(name: string, lines: readonly BowLine[], weightsFor: (piece: string) => BowTermWeights): void {
   const fresh = (): [Count, Count] => [{ wrong: 0, of: 0 }, { wrong: 0, of: 0 }];
   const counts = { 'directions given': fresh(), 'given or implied': fresh(), 'first of each phrase known, others': fresh(), 'one sign in five hidden': fresh() };
+  const kinds = new Map<string, Count>();
   for (const line of lines) {
     const weights = weightsFor(line.piece);
     const none: Known = line.facts.map(() => null);
@@ -78,6 +80,13 @@ function measure(name: string, lines: readonly BowLine[], weightsFor: (piece: st
     const [ours, plain] = [inferred(line.facts, none, weights), alternating(line.facts, none)];
     count(counts['directions given'][0], plain, line.given, none);
     count(counts['directions given'][1], ours, line.given, none);
+    line.given.forEach((way, i) => {
+      if (way === null) return;
+      const kind = kindOf(line, i);
+      const into = kinds.get(kind) ?? kinds.set(kind, { wrong: 0, of: 0 }).get(kind)!;
+      into.of += 1;
+      if (ours[i] !== way) into.wrong += 1;
+    });
     count(counts['given or implied'][0], plain, between, none);
     count(counts['given or implied'][1], ours, between, none);
     const first = firsts(line);
@@ -95,6 +104,7 @@ function measure(name: string, lines: readonly BowLine[], weightsFor: (piece: st
     const gone = plain.wrong === 0 ? 0 : (100 * (plain.wrong - ours.wrong)) / plain.wrong;
     console.log(`  ${what.padEnd(36)} in turn from a down-bow${shown(plain)}   inferred${shown(ours)}   errors removed ${gone.toFixed(1)} %`);
   }
+  for (const [kind, { wrong, of }] of [...kinds].sort((a, b) => b[1].wrong - a[1].wrong)) console.log(`    ${kind.padEnd(48)} ${String(wrong).padStart(4)} wrong of ${of}`);
 }
 
 async function bench(folder: string | undefined): Promise<void> {
