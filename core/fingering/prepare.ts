@@ -3,9 +3,11 @@ import type { Lattice } from '../search/lattice.ts';
 import { marginalsOf, stepFactors, type Chain, type Marginals } from '../search/marginals.ts';
 import { balanceOf, HAND, OPEN_LIKELIHOOD, type Balance, type OpenStrings } from './aims.ts';
 import { fittedChain } from './fit/chain.ts';
+import { settleBariolage } from './bariolage.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
+import { leanOn, type Stretch } from './leaning.ts';
 import { layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
@@ -68,6 +70,14 @@ function settleOpenStrings(chain: Chain, layers: readonly Layer[], setting: Open
   if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += each * state.filter(({ finger }) => finger === 0).length)));
 }
 
+/** Pins given from the start lean on what is around them as pins set later do. */
+function settlePins(chain: Chain, layers: readonly Layer[], { line, pins }: FingeringRequest): void {
+  if (pins.size === 0) return;
+  layers.forEach((layer, at) => layer.notes.forEach((note, k) => {
+    if (pins.has(line[note]!.id)) leanOn(chain.states, layers, line, at, note, placesKept(layer, k, layer.states.map(() => true)));
+  }));
+}
+
 /** The weights know the violin's pitches: the viola's line is read a fifth higher. */
 function asFitted({ instrument, line }: FingeringRequest): readonly LineNote[] {
   return instrument.name === 'viola' ? line.map((note) => ({ ...note, midi: note.midi + 7, step: note.step + 4 })) : line;
@@ -83,7 +93,11 @@ export function prepare(request: FingeringRequest): Prepared {
   const setting: Setting = { player, line: request.line, tempo: request.tempo };
   const balance = balanceOf(request.aim, request.instrument.name, request.weights !== null, request.openStrings);
   const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
-  if (request.weights !== null) settleOpenStrings(chain, layers, request.openStrings);
+  if (request.weights !== null) {
+    settleBariolage(chain, layers, request.line, request.instrument.openStrings);
+    settleOpenStrings(chain, layers, request.openStrings);
+    settlePins(chain, layers, request);
+  }
   if (balance.prior > 0) addPrior(chain, handLattice(setting, HAND, layers), balance.prior);
   const factors = stepFactors(chain);
   const marginals = marginalsOf(chain, factors);
@@ -109,11 +123,23 @@ export function withPin(prepared: Prepared, note: string, pin: Pin): Prepared | 
   if (!kept.includes(true)) return null;
   const states = [...prepared.chain.states];
   states[at] = states[at]!.map((value, s) => (kept[s] ? value : -Infinity));
-  const chain = { states, steps: prepared.chain.steps };
-  const fitted = prepared.balance.trust > 0;
-  const changed = fitted ? marginalsOf(chain, prepared.factors, { at, before: prepared.marginals }) : { ...prepared.marginals, span: { from: at, to: at } };
+  const stretches = prepared.balance.trust > 0 ? leanOn(states, layers, request.line, at, index, placesKept(layer, k, kept)) : [{ from: at, to: at }];
+  const pinned = { ...prepared, request: { ...request, pins: new Map(request.pins).set(note, pin) }, chain: { states, steps: prepared.chain.steps } };
+  return stretches.reduce(solvedAgain, pinned);
+}
+
+const placesKept = (layer: Layer, k: number, kept: readonly boolean[]): Place[] => {
+  const places = new Map<string, Place>();
+  layer.states.forEach((state, s) => kept[s] && places.set(`${state[k]!.string} ${state[k]!.position} ${state[k]!.finger} ${state[k]!.off}`, state[k]!));
+  return [...places.values()];
+};
+
+/** The same with what a change of the potentials of some layers can change. */
+function solvedAgain(prepared: Prepared, stretch: Stretch): Prepared {
+  const { chain, factors, marginals, balance, layers } = prepared;
+  const changed = balance.trust > 0 ? marginalsOf(chain, factors, { ...stretch, before: marginals }) : { ...marginals, span: stretch };
   const [from, to] = [changed.span.from, Math.min(layers.length - 1, changed.span.to + 1)];
-  const base = { ...prepared, request: { ...request, pins: new Map(request.pins).set(note, pin) }, chain, marginals: changed };
+  const base = { ...prepared, marginals: changed };
   const lattice = joined(base, from, to, prepared.lattice);
   return { ...base, lattice, toEnd: costsToEnd(lattice, { from, to, before: prepared.toEnd }) };
 }

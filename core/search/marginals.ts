@@ -35,17 +35,17 @@ export function stepFactors(chain: Chain): Float64Array[] {
 const equal = (a: Float64Array, b: Float64Array): boolean => a.every((value, i) => Math.abs(value - b[i]!) < SAME);
 
 /**
- * Probabilities of states and steps, by the forward-backward sums. Where `changed` is given only layers that the change reaches beyond 1e-12 are
- * computed again, and `span` tells which. O(layers x states^2). Invariant: each layer adds to 1. Oracle: sums over all paths.
+ * Probabilities of states and steps, by the forward-backward sums. Where `changed` is given (states of the layers `from` to `to`) only layers that the
+ * change reaches beyond 1e-12 are computed again, and `span` tells which. O(layers x states^2). Invariant: each layer adds to 1. Oracle: sums over all paths.
  */
-export function marginalsOf(chain: Chain, factors: Float64Array[], changed?: { at: number; before: Marginals }): Marginals & { span: { from: number; to: number } } {
+export function marginalsOf(chain: Chain, factors: Float64Array[], changed?: { from: number; to: number; before: Marginals }): Marginals & { span: { from: number; to: number } } {
   const n = chain.states.length;
   const copy = (layers?: Float64Array[]): Float64Array[] => (layers ? [...layers] : Array<Float64Array>(n));
   const [forward, backward] = [copy(changed?.before.forward), copy(changed?.before.backward)];
   const span = { from: 0, to: n - 1 };
   const local = new Map<number, Float64Array>();
   const factor = (i: number): Float64Array => local.get(i) ?? local.set(i, exponentials(chain.states[i]!)).get(i)!;
-  for (let i = changed?.at ?? 0; i < n; i += 1) {
+  for (let i = changed?.from ?? 0; i < n; i += 1) {
     const values = Float64Array.from(factor(i));
     if (i > 0) {
       const [before, size] = [forward[i - 1]!, values.length];
@@ -56,12 +56,12 @@ export function marginalsOf(chain: Chain, factors: Float64Array[], changed?: { a
       }
     }
     normalise(values);
-    const settled = changed !== undefined && i > changed.at && equal(values, forward[i]!);
+    const settled = changed !== undefined && i > changed.to && equal(values, forward[i]!);
     forward[i] = values;
     span.to = i;
     if (settled) break;
   }
-  const last = changed ? Math.max(0, changed.at - 1) : n - 1;
+  const last = changed ? Math.max(0, changed.to - 1) : n - 1;
   if (!changed && n > 0) backward[n - 1] = new Float64Array(chain.states[n - 1]!.length).fill(1);
   for (let i = changed ? last : n - 2; i >= 0 && i < n - 1; i -= 1) {
     const [here, there] = [chain.states[i]!.length, chain.states[i + 1]!.length];
@@ -73,12 +73,12 @@ export function marginalsOf(chain: Chain, factors: Float64Array[], changed?: { a
       values[a] = sum;
     }
     normalise(values);
-    const settled = changed !== undefined && equal(values, backward[i]!);
+    const settled = changed !== undefined && i < changed.from && equal(values, backward[i]!);
     backward[i] = values;
     span.from = i;
     if (settled) break;
   }
-  if (changed && changed.at === 0) span.from = 0;
+  if (changed && changed.to === 0) span.from = 0;
   return { ...probabilities(), forward, backward, span };
 
   function probabilities(): { states: Float64Array[]; steps: Float64Array[] } {

@@ -31,11 +31,12 @@ describe('probabilities of a chain', () => {
   });
 
   it('after a change are those of the changed chain from the start', () => {
-    fc.assert(fc.property(chains, fc.nat(), fc.nat(), (chain, layer, state) => {
-      const at = layer % chain.states.length;
-      const changed = { ...chain, states: chain.states.map((values, i) => (i === at ? values.map((_, s) => (s === state % values.length ? 0 : -Infinity)) : values)) };
+    fc.assert(fc.property(chains, fc.nat(), fc.nat(), fc.nat(), (chain, layer, more, state) => {
+      const from = layer % chain.states.length;
+      const to = from + (more % (chain.states.length - from));
+      const changed = { ...chain, states: chain.states.map((values, i) => (i >= from && i <= to ? values.map((_, s) => (s === state % values.length ? 0.5 : i === from ? -Infinity : -1)) : values)) };
       const factors = stepFactors(chain);
-      const again = marginalsOf(changed, factors, { at, before: marginalsOf(chain, factors) });
+      const again = marginalsOf(changed, factors, { from, to, before: marginalsOf(chain, factors) });
       const anew = marginalsOf(changed, factors);
       anew.states.forEach((values, i) => values.forEach((p, s) => expect(again.states[i]![s]!).toBeCloseTo(p, 9)));
       anew.steps.forEach((values, i) => values.forEach((p, s) => expect(again.steps[i]![s]!).toBeCloseTo(p, 9)));

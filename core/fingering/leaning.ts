@@ -1,0 +1,90 @@
+import type { Layer } from './layers.ts';
+import type { LineNote } from './line.ts';
+import type { Place } from './frame.ts';
+
+/** Natural logs of likelihood ratios, chosen on the training data: the pinned position and string for what is near, fading by e in so many notes; the pinned place for the same figure elsewhere. */
+const NEAR_POSITION = 0.5;
+const NEAR_STRING = 1;
+const FADES_IN = 4;
+const REACHES = 12;
+const SAME_FIGURE = 4;
+/** Notes on each side that must agree for a figure to count as the same. */
+const AROUND = 3;
+
+const known = new WeakMap<readonly LineNote[], Map<string, number[]>>();
+
+const figureAt = (line: readonly LineNote[], i: number): string => {
+  let key = '';
+  for (let j = i - AROUND; j <= i + AROUND; j += 1) key += `${line[j]?.midi ?? ''},`;
+  return key;
+};
+
+/** Notes by the pitches around them; found once for a line. */
+function figures(line: readonly LineNote[]): Map<string, number[]> {
+  let found = known.get(line);
+  if (!found) {
+    found = new Map();
+    for (let i = 0; i < line.length; i += 1) {
+      const key = figureAt(line, i);
+      const notes = found.get(key);
+      if (notes) notes.push(i);
+      else found.set(key, [i]);
+    }
+    known.set(line, found);
+  }
+  return found;
+}
+
+/** Layers whose log potentials a pin changes, first to last. */
+export interface Stretch {
+  from: number;
+  to: number;
+}
+
+/** Consecutive layers as stretches. */
+function stretchesOf(layers: Iterable<number>): Stretch[] {
+  const stretches: Stretch[] = [];
+  for (const i of [...layers].sort((a, b) => a - b)) {
+    const last = stretches.at(-1);
+    if (last && i <= last.to + 1) last.to = i;
+    else stretches.push({ from: i, to: i });
+  }
+  return stretches;
+}
+
+/**
+ * What a pin says beyond its own note, added to the log potentials `states` (layers are replaced, not written into): players keep hand and string for a
+ * while, and play the same figure the same way. `kept` are the places of the pinned note that are left. Returns the layers that changed.
+ * Example: finger 1 in third position on the D string makes third position on the D string likelier for the dozen notes on either side.
+ */
+export function leanOn(states: Float64Array[], layers: readonly Layer[], line: readonly LineNote[], at: number, note: number, kept: readonly Place[]): Stretch[] {
+  const [first] = kept;
+  const isOne = <T>(of: (place: Place) => T): boolean => kept.every((place) => of(place) === of(first!));
+  const position = isOne((place) => place.position) && first!.finger !== 0 ? first!.position : null;
+  const string = isOne((place) => place.string) ? first!.string : null;
+  const touched = new Set<number>([at]);
+  for (let i = Math.max(0, at - REACHES); i <= Math.min(layers.length - 1, at + REACHES); i += 1) {
+    if (i === at || (position === null && string === null)) continue;
+    const fades = Math.exp(-Math.abs(i - at) / FADES_IN);
+    touched.add(i);
+    states[i] = states[i]!.map((value, s) => {
+      const state = layers[i]!.states[s]!;
+      return value + fades * ((state[0]!.position === position ? NEAR_POSITION : 0) + (state.some((place) => place.string === string) ? NEAR_STRING : 0));
+    });
+  }
+  if (kept.length > 1) return stretchesOf(touched);
+  const alike = new Set(figures(line).get(figureAt(line, note)));
+  alike.delete(note);
+  if (alike.size > 0) {
+    layers.forEach(({ notes, states: held }, i) => {
+      const k = notes.findIndex((other) => alike.has(other));
+      if (k === -1) return;
+      touched.add(i);
+      states[i] = states[i]!.map((value, s) => {
+        const place = held[s]![k]!;
+        return value + (place.string === first!.string && place.finger === first!.finger && place.position === first!.position ? SAME_FIGURE : 0);
+      });
+    });
+  }
+  return stretchesOf(touched);
+}
