@@ -78,7 +78,7 @@ const prepared = new Map(tnua.map((piece) => [piece.name, prepare(requestFor(vio
 report('fitted chain', violin, tnua, (piece) => best(prepared.get(piece.name)!));
 people(tnua);
 if (!quick) {
-  const total = { three: 0, threeOf: 0, first: 0, firstOf: 0, made: 0, madeOf: 0 };
+  const total = { three: 0, threeOf: 0, first: 0, firstOf: 0, made: 0, outside: 0, madeOf: 0 };
   for (const piece of tnua) {
     const ready = prepared.get(piece.name)!;
     const [three, first, corrected] = [topThree(piece, ready), withFirstNotes(piece, ready), corrections(piece, ready)];
@@ -87,11 +87,12 @@ if (!quick) {
     total.first += first.hits;
     total.firstOf += first.notes;
     total.made += corrected.made;
+    total.outside += corrected.outside;
     total.madeOf += corrected.notes;
   }
   console.log(`among the three likeliest                     ${percent(total.three, total.threeOf)}`);
   console.log(`first note of each measure settled, others    ${percent(total.first, total.firstOf)}`);
-  console.log(`corrections a 100 notes                       ${percent(total.made, total.madeOf)}`);
+  console.log(`corrections a 100 notes                       ${percent(total.made, total.madeOf)}, of them ${percent(total.outside, total.madeOf).trim()} for labels that are no place of the engine`);
   console.log('\nViolin, one performer each, fitted on the ten professionals alone');
   const alone = train(lessonsOf(tnua), SEED);
   report('fitted chain', violin, ytvf, (piece) => best(prepare(requestFor(violin, piece, alone))));

@@ -92,9 +92,11 @@ export function withFirstNotes(piece: Piece, start: Prepared): { hits: number; n
   return sums;
 }
 
-/** Notes a player has to correct, going from left to right and solving again after each, and the notes in all. */
-export function corrections(piece: Piece, start: Prepared): { made: number; notes: number } {
-  const sums = { made: 0, notes: 0 };
+/** Notes a player has to correct, going from left to right and solving again after each; those among them whose label is no place of the engine; and the notes in all. */
+export function corrections(piece: Piece, start: Prepared): { made: number; outside: number; notes: number } {
+  const sums = { made: 0, outside: 0, notes: 0 };
+  const reachable = piece.line.map(() => [] as Place[]);
+  start.layers.forEach(({ notes, states }) => notes.forEach((note, k) => states.forEach((state) => reachable[note]!.push(state[k]!))));
   for (const player of piece.players) {
     let prepared = start;
     let taken = best(prepared);
@@ -103,6 +105,7 @@ export function corrections(piece: Piece, start: Prepared): { made: number; note
       sums.notes += 1;
       if (agrees(taken[i]!, label)) return;
       sums.made += 1;
+      if (!reachable[i]!.some((place) => agrees(place, label))) sums.outside += 1;
       prepared = pinned(prepared, piece, i, label);
       taken = best(prepared);
     });

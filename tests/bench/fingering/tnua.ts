@@ -46,10 +46,10 @@ function commonest(lengths: number[]): number {
   return lengths.reduce((best, value) => (count(value) > count(best) ? value : best));
 }
 
-/** Equal onsets are a chord only where most players take them on different strings: the files do not say where a measure of one note ends. */
+/** Equal onsets are a chord only where most players take them on neighbouring strings: the files do not say where a measure of one note ends. */
 function isChord(players: (Label | null)[][], i: number): boolean {
   const pairs = players.map((labels) => [labels[i - 1], labels[i]] as const).filter(([a, b]) => a && b);
-  return pairs.filter(([a, b]) => a!.string !== b!.string).length * 2 > pairs.length;
+  return pairs.filter(([a, b]) => Math.abs(a!.string - b!.string) === 1).length * 2 > pairs.length;
 }
 
 function lineOf(rows: Row[], players: (Label | null)[][]): LineNote[] {

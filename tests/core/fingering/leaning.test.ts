@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { lineFrom } from '../../../core/fingering/notesInput.ts';
+import type { Pin } from '../../../core/fingering/pin.ts';
 import { prepare, withPin } from '../../../core/fingering/prepare.ts';
 import { suggest } from '../../../core/fingering/suggest.ts';
 import { weightsFor } from '../../../core/fingering/weights/weightsFor.ts';
@@ -28,7 +29,7 @@ describe('a pin', () => {
   });
 
   it('given from the start says the same as one set afterwards', () => {
-    const pins = new Map([['n3', { finger: 4 as const, string: 3, position: 5 }], ['n10', PIN]]);
+    const pins = new Map<string, Pin>([['n3', { finger: 4 as const, string: 3, position: 5 }], ['n10', PIN]]);
     const again = withPin(pinned, 'n10', PIN)!;
     const anew = prepare({ ...request, pins });
     expect(places(again)).toEqual(places(anew));
