@@ -6,6 +6,7 @@ import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
 import type { Desk } from './desk.ts';
+import { OffersView } from './offers/OffersView.tsx';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
@@ -63,6 +64,7 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             ) : (
               <EmptyStaff width={width} />
             )}
+            {drawing && desk.offers.asked && first <= desk.offers.asked.measure && desk.offers.asked.measure <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
             {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
           </div>
         );
