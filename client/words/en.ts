@@ -191,6 +191,17 @@ export const en = {
     copied: 'Copied.',
     signOut: 'leave',
   },
+  hand: {
+    title: 'Your hand',
+    what: 'Only you see this. Fingerings worked out for you rank down what your hand does not reach, say so, and hide nothing.',
+    reach: (percent: number) => `Reach: ${percent} % of a usual hand`,
+    shortFourth: 'my fourth finger is short',
+    keep: 'keep it for me',
+    forget: 'forget it',
+    kept: 'Your hand is kept, for you alone.',
+    forgotten: 'Your hand is forgotten.',
+    caution: 'Bowline counts millimetres; it does not know your hand. Stop before discomfort and take breaks. Pain, numbness or loss of control: stop and see a licensed clinician. About how to play a passage, ask your teacher.',
+  },
   score: {
     lay: 'lay a score',
     drop: 'Choose a MusicXML file (.musicxml, .xml, .mxl), or drop it on the page.',

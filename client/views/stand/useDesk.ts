@@ -5,6 +5,7 @@ import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
 import { heard } from '../../checking/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
+import { useHand } from '../../library/hand.ts';
 import { useOffers } from '../../fingering/useOffers.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
@@ -37,10 +38,11 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const settings = view.section?.settings;
   const input = useMemo(() => ({ seats, marks: inForce, settings: settings ?? {} }), [seats, inForce, settings]);
   const { findings, stopped } = useFindings(checker, input);
+  const hand = useHand();
   const rest = useMemo(() => {
     const { openStrings, assumedTempo } = CheckSettings.parse(settings ?? {});
-    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand: null, players: Math.max(1, seats.length) };
-  }, [settings, pencil.draft, standing, seats]);
+    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length) };
+  }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 
