@@ -1,5 +1,5 @@
-import type { CSSProperties, ReactNode } from 'react';
-import { AIMS } from '../../../../core/fingering/aims.ts';
+import type { CSSProperties, MouseEvent, ReactNode } from 'react';
+import { AIMS, type Aim } from '../../../../core/fingering/aims.ts';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
@@ -20,6 +20,11 @@ export function OffersView({ desk, systemId, drawing }: { desk: Desk; systemId: 
   const { offers } = desk;
   if (!offers.asked) return null;
   const [from, to] = [offers.asked.from, offers.asked.to].map((note) => measureName(desk, desk.facts.notes.get(note) ?? 0));
+  const choose = (event: MouseEvent<HTMLButtonElement>, aim: Aim) => {
+    // After a click the keys belong to the slips again; who came here by keyboard stays.
+    if (event.detail > 0) event.currentTarget.blur();
+    offers.setAim(aim);
+  };
   const reach = stretch(desk, drawing);
   const space = { '--x0': reach.x0, '--x1': reach.x1 };
   return (
@@ -27,7 +32,7 @@ export function OffersView({ desk, systemId, drawing }: { desk: Desk; systemId: 
       <h3>{words.offers.title(words.inMeasures(from!, to!))}</h3>
       <p className="aims" role="group" aria-label={words.offers.aim}>
         {AIMS.map((aim) => (
-          <button key={aim} type="button" aria-pressed={aim === offers.aim} onClick={() => offers.setAim(aim)}>
+          <button key={aim} type="button" aria-pressed={aim === offers.aim} onClick={(event) => choose(event, aim)}>
             {words.offers.aims[aim]}
           </button>
         ))}
