@@ -148,7 +148,7 @@ export const en = {
     costs: (cost: number) => `What it costs: ${cost.toFixed(2)}`,
     working: 'Fingerings are being worked out. Any key goes on; Esc leaves it.',
     failed: 'No fingering could be worked out here. Choose another passage, or mark it by hand; your marks are kept.',
-    elsewhere: 'This passage begins in another line; its picture stands there.',
+    elsewhere: 'Nothing of this passage is played in this line; the arrows lead on.',
     taken: (letter: string, n: number) => `Fingering ${letter} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
   },
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,

@@ -42,6 +42,14 @@ describe('the picture of the hand', () => {
     expect(xs.some((x) => x > 25 && x < 35)).toBe(true);
   });
 
+  it('has a scale whose numbers keep apart, over a short stretch and a long one', () => {
+    for (const path of [[moment('a')], [moment('a'), moment('b', { stopped: 230, low: 200, high: 240 })]]) {
+      const ys = handShapes(path, geometry)!.ticks.map(({ y }) => y);
+      expect(ys.length).toBeGreaterThan(1);
+      for (let i = 1; i < ys.length; i++) expect(ys[i - 1]! - ys[i]!).toBeGreaterThan(1.2);
+    }
+  });
+
   it('draws open strings under the band', () => {
     const shapes = handShapes([moment('a'), moment('b', { stopped: null, finger: 0, string: 1 })], geometry)!;
     expect(shapes.notes[1]!.y).toBeGreaterThan(Math.max(...ysOf(shapes.band)));

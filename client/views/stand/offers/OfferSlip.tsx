@@ -37,40 +37,42 @@ function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 
   return (
     <div className="offer-whole">
       <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} onNote={(note) => desk.move({ type: 'put', at: note })} />
-      <p>
-        <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
-      </p>
-      {offer.cautions.map((caution) => (
-        <p key={caution} className="watch">
-          {caution}
+      <div className="told">
+        <p>
+          <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
         </p>
-      ))}
-      <details>
-        <summary>{words.offers.steps}</summary>
-        <table>
-          <tbody>
-            {offer.steps.map(({ note, name: pitch, text }) => (
-              <tr key={note} className={note === desk.caret.at ? 'lit' : undefined}>
-                <th scope="row">{pitch}</th>
-                <td>{text}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </details>
-      <details>
-        <summary>{words.offers.costs(offer.cost)}</summary>
-        <table>
-          <tbody>
-            {offer.terms.map(({ term, cost }) => (
-              <tr key={term}>
-                <th scope="row">{term}</th>
-                <td>{cost.toFixed(2)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </details>
+        {offer.cautions.map((caution) => (
+          <p key={caution} className="watch">
+            {caution}
+          </p>
+        ))}
+        <details>
+          <summary>{words.offers.steps}</summary>
+          <table>
+            <tbody>
+              {offer.steps.map(({ note, name: pitch, text }) => (
+                <tr key={note} className={note === desk.caret.at ? 'lit' : undefined}>
+                  <th scope="row">{pitch}</th>
+                  <td>{text}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+        <details>
+          <summary>{words.offers.costs(offer.cost)}</summary>
+          <table>
+            <tbody>
+              {offer.terms.map(({ term, cost }) => (
+                <tr key={term}>
+                  <th scope="row">{term}</th>
+                  <td>{cost.toFixed(2)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      </div>
     </div>
   );
 }

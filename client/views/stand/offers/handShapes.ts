@@ -41,7 +41,9 @@ const SLOPE = 0.35;
 const WEDGE = 0.7;
 /** Slides less audible than this are drawn as silent: chosen, not measured. */
 const SILENT = 0.05;
-const TICK = 20;
+/** The scale's steps, mm; over a long stretch the finer ones would run into each other. */
+const [FINE, COARSE] = [20, 50];
+const LONG = 100;
 
 const at = (x: number, y: number): string => `${x.toFixed(2)} ${y.toFixed(2)}`;
 
@@ -103,7 +105,8 @@ export function handShapes(path: readonly HandMoment[], geometry: Geometry): Han
     const tip = y(stopped);
     return [`M${at(x - 0.8, edge)}C${at(x - 0.8, tip)} ${at(x - 0.5, tip + (tip < edge ? -0.9 : 0.9))} ${at(x, tip + (tip < edge ? -0.9 : 0.9))}S${at(x + 0.8, tip)} ${at(x + 0.8, edge)}Z`];
   });
-  const ticks = Array.from({ length: Math.floor(most / TICK) - Math.ceil(least / TICK) + 1 }, (_, i) => (Math.ceil(least / TICK) + i) * TICK).map((mm) => ({ mm, y: y(mm) }));
+  const tick = most - least > LONG ? COARSE : FINE;
+  const ticks = Array.from({ length: Math.floor(most / tick) - Math.ceil(least / tick) + 1 }, (_, i) => (Math.ceil(least / tick) + i) * tick).map((mm) => ({ mm, y: y(mm) }));
   const notes = here.map(({ moment, x, end }): HandNote => ({
     note: moment.note, x, end, y: moment.stopped === null ? HEIGHT - 0.9 : y(moment.stopped), finger: moment.finger === 'thumb' ? 'thumb' : String(moment.finger), lines: moment.string, open: moment.stopped === null,
   }));
