@@ -12,7 +12,7 @@ export function readArguments(command: Pick<Command, 'name' | 'usage'>, args: st
   try {
     const { values, positionals } = parseArgs({ args, options: Object.fromEntries(names.map((name) => [name, { type: 'string' as const }])), allowPositionals: true, strict: true });
     const [file, ...more] = positionals;
-    if (file === undefined) throw new BadInput('Name the score file.', usage);
+    if (file === undefined) throw new BadInput('Name the file.', usage);
     if (more.length) throw new BadInput(`One file at a time; "${more[0]}" is one too many.`, usage);
     const options: Record<string, string> = {};
     for (const [name, value] of Object.entries(values)) if (typeof value === 'string') options[name] = value;

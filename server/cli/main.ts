@@ -6,8 +6,9 @@ import { mark } from './mark.ts';
 import { notes } from './notes.ts';
 import { print } from './output.ts';
 import { score } from './score.ts';
+import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow];
+const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import type { StaggerProblem } from '../../core/bowing/stagger/problem.ts';
+import { BadInput } from './command.ts';
+import { jsonOf } from './scoreFile.ts';
 
 const seconds = z.number().nonnegative();
 const Instant = z.object({
@@ -26,41 +28,30 @@ const File = z.object({
   end: Direction.nullable(),
 });
 
-/** Bad input: where it is and what to do. */
-export interface BadPlan {
-  code: 'NOT_JSON' | 'BAD_VALUE' | 'OUT_OF_ORDER' | 'UNKNOWN_INSTANT' | 'SEAT_TAKEN';
-  text: string;
-}
-
 const place = (path: readonly PropertyKey[]) => path.map((key) => (typeof key === 'number' ? `[${key}]` : `.${String(key)}`)).join('').replace(/^\./, '') || 'the whole';
 
-function wrongIn({ instants, duration, players }: StaggerProblem): BadPlan | undefined {
+function wrongIn({ instants, duration, players }: StaggerProblem): string | undefined {
   for (const [i, { time }] of instants.entries()) {
-    if (time > duration) return { code: 'OUT_OF_ORDER', text: `instants[${i}].time is ${time} s, after the end of the passage at ${duration} s: leave that instant out or lengthen the passage.` };
-    if (i > 0 && time <= instants[i - 1]!.time) return { code: 'OUT_OF_ORDER', text: `instants[${i}].time is ${time} s, not after the ${instants[i - 1]!.time} s before it: list every instant once, in order of time.` };
+    if (time > duration) return `instants[${i}].time is ${time} s, after the end of the passage at ${duration} s: leave that instant out or lengthen the passage.`;
+    if (i > 0 && time <= instants[i - 1]!.time) return `instants[${i}].time is ${time} s, not after the ${instants[i - 1]!.time} s before it: list every instant once, in order of time.`;
   }
   for (const [p, player] of players.entries()) {
     const far = player.shifts.findIndex((shift) => shift >= instants.length);
-    if (far >= 0) return { code: 'UNKNOWN_INSTANT', text: `players[${p}].shifts[${far}] is ${player.shifts[far]}, but the instants are 0 to ${instants.length - 1}: name one of them.` };
+    if (far >= 0) return `players[${p}].shifts[${far}] is ${player.shifts[far]}, but the instants are 0 to ${instants.length - 1}: name one of them.`;
     const same = players.findIndex((other) => other.id === player.id || (other.desk === player.desk && other.seat === player.seat));
-    if (same < p) return { code: 'SEAT_TAKEN', text: `players[${p}] has the id or the seat of players[${same}] (desk ${player.desk}, ${player.seat}): give each player an id and a seat of their own.` };
+    if (same < p) return `players[${p}] has the id or the seat of players[${same}] (desk ${player.desk}, ${player.seat}): give each player an id and a seat of their own.`;
   }
   return undefined;
 }
 
-/** Reads the text of a plan file. Refuses with the place and what to do, first fault first. */
-export function readStaggerFile(text: string): { problem: StaggerProblem } | { bad: BadPlan } {
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (cause) {
-    return { bad: { code: 'NOT_JSON', text: `The file is not JSON: ${(cause as Error).message}. Correct it there.` } };
-  }
-  const parsed = File.safeParse(value);
+/** Reads PLAN.json. Throws BadInput with the place of the first fault and what to do. */
+export async function readStaggerFile(path: string): Promise<StaggerProblem> {
+  const parsed = File.safeParse(await jsonOf(path));
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
-    return { bad: { code: 'BAD_VALUE', text: `${place(issue!.path)}: ${issue!.message}. Correct that value.` } };
+    throw new BadInput(`${path}: ${place(issue!.path)}: ${issue!.message}. Correct that value.`);
   }
-  const bad = wrongIn(parsed.data);
-  return bad ? { bad } : { problem: parsed.data };
+  const wrong = wrongIn(parsed.data);
+  if (wrong) throw new BadInput(`${path}: ${wrong}`);
+  return parsed.data;
 }
