@@ -23,8 +23,11 @@ export function fingerer(part: Part): Fingerer {
       waiting = null;
     };
     worker.onerror = (event) => {
-      waiting?.fail(new Error(event.message));
+      const asked = waiting;
       waiting = null;
+      // It may never have loaded: the next question begins another one.
+      stop();
+      asked?.fail(new Error(event.message));
     };
     worker.postMessage({ kind: 'part', part } satisfies ToFingerer);
     return worker;

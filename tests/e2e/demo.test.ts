@@ -201,10 +201,37 @@ describe('fingerings asked for at the stand', PATIENT, () => {
     await pages.principal.locator(`[data-hand-note="${note('9', 1)}"].lit`).waitFor();
   });
 
-  it('are asked for again with another aim', async () => {
-    await pages.principal.getByRole('button', { name: 'the smoothest line' }).click();
-    await pages.principal.locator('.offers article').nth(1).waitFor();
-    expect(await pages.principal.getByRole('button', { name: 'the smoothest line' }).getAttribute('aria-pressed')).toBe('true');
+  it('outline on the staff the note that the pointer is on in the picture, and the other way round', async () => {
+    const page = pages.principal;
+    const id = note('9', 2);
+    await page.locator(`[data-hand-note="${id}"]`).hover();
+    await page.locator(`.system [data-pointed="${id}"]`).waitFor();
+    await page.locator(`[data-note="${note('9', 3)}"]`).hover();
+    await page.locator(`[data-hand-note="${note('9', 3)}"].lit`).waitFor();
+    await page.mouse.move(2, 2);
+    await page.locator('.system [data-pointed]').waitFor({ state: 'detached' });
+  });
+
+  it('are asked for again with another aim, and told note by note, by keyboard alone', async () => {
+    const page = pages.principal;
+    const smoothest = page.getByRole('button', { name: 'the smoothest line' });
+    const reachByTab = async (wanted: string, key: 'Tab' | 'Shift+Tab'): Promise<void> => {
+      for (let i = 0; i < 80; i++) {
+        await principal.press(key);
+        if ((await page.evaluate(() => document.activeElement?.textContent ?? '')).startsWith(wanted)) return;
+      }
+      throw new Error(`${wanted} is not reached by ${key}`);
+    };
+    await reachByTab('the smoothest line', 'Tab');
+    await principal.press('Enter');
+    await page.locator('.offers article').nth(1).waitFor();
+    expect(await smoothest.getAttribute('aria-pressed')).toBe('true');
+    await reachByTab('Note by note', 'Tab');
+    await principal.press('Enter');
+    await page.locator('.offers tr.lit').waitFor();
+    expect(await page.locator('.offers details[open] tr').count()).toBe(3);
+    await principal.press('Enter');
+    await page.locator('.offers details[open]').waitFor({ state: 'detached' });
   });
 
   it('are taken into the pencil by Enter, laid as a slip, and seen by another player', async () => {

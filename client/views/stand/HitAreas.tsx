@@ -1,5 +1,6 @@
 import { memo, type ReactNode } from 'react';
 import type { Geometry } from '../../engraving/geometry.ts';
+import { point } from './pointed.ts';
 
 interface Props {
   geometry: Geometry;
@@ -15,7 +16,7 @@ export const HitAreas = memo(function HitAreas({ geometry, selected, label, onNo
   const notes = Object.entries(geometry.notes).sort(([, a], [, b]) => a.x - b.x || a.y - b.y);
   const columns = [...new Set(notes.map(([, { x }]) => x))];
   return (
-    <g className="hits">
+    <g className="hits" onPointerLeave={() => point(null)}>
       {notes.map(([id, { x, y, measure }]) => {
         const column = columns.indexOf(x);
         const bar = geometry.measures.find(({ ordinal }) => ordinal === measure)!;
@@ -27,6 +28,7 @@ export const HitAreas = memo(function HitAreas({ geometry, selected, label, onNo
           <rect
             key={id} x={x0} width={Math.max(0.8, x1 - x0)} y={y0} height={y1 - y0} data-note={id} data-measure={measure} role="button" tabIndex={-1}
             aria-label={label(id)} aria-pressed={selected.includes(id)} onClick={(event) => onNote(id, event.shiftKey)} onMouseDown={(event) => event.preventDefault()}
+            onPointerEnter={() => point(id)} onFocus={() => point(id)} onBlur={() => point(null)}
           />
         );
       })}

@@ -1,20 +1,25 @@
-import { useMemo, type ReactNode } from 'react';
+import { useEffect, useMemo, type ReactNode } from 'react';
 import type { HandMoment } from '../../../../core/fingering/explain/handPath.ts';
 import { Pencil } from '../../../drawing/Pencil.tsx';
 import type { Stroke } from '../../../drawing/figures.ts';
 import type { Geometry } from '../../../engraving/geometry.ts';
 import { words } from '../../../words/words.ts';
+import { point, useIsPointed } from '../pointed.ts';
 import { handShapes, type HandNote } from './handShapes.ts';
 
 /** String lines of a note, thin and close: one for the highest, four for the lowest. */
 const LINE_GAP = 0.3;
 
 function Sounding({ note, lit, onNote }: { note: HandNote; lit: boolean; onNote(note: string): void }): ReactNode {
+  const pointed = useIsPointed(note.note);
   const begin = note.x + 0.9;
   const end = Math.max(begin + 0.4, note.end - 0.5);
   const top = note.y - ((note.lines - 1) * LINE_GAP) / 2;
   return (
-    <g className={lit ? 'sounding lit' : 'sounding'} data-hand-note={note.note} onClick={() => onNote(note.note)}>
+    <g
+      className={lit || pointed ? 'sounding lit' : 'sounding'} data-hand-note={note.note} onClick={() => onNote(note.note)}
+      onPointerEnter={() => point(note.note)} onPointerLeave={() => point(null)}
+    >
       <rect className="hit" x={note.x - 0.9} y={note.y - 1.1} width={Math.max(1.8, note.end - note.x)} height={2.2} />
       {Array.from({ length: note.lines }, (_, i) => (
         <path key={i} d={`M${begin} ${top + i * LINE_GAP}H${end}`} />
@@ -28,6 +33,8 @@ function Sounding({ note, lit, onNote }: { note: HandNote; lit: boolean; onNote(
 /** The hand over time: its frame as a band along the strings, each note a finger and its string's lines, shifts as slopes with the slide they make. */
 export function HandPicture({ path, geometry, inHand, label, onNote }: { path: readonly HandMoment[]; geometry: Geometry; inHand: readonly string[]; label: string; onNote(note: string): void }): ReactNode {
   const shapes = useMemo(() => handShapes(path, geometry), [path, geometry]);
+  // A picture that goes away under the pointer never hears it leave.
+  useEffect(() => () => point(null), []);
   if (!shapes) return <p className="none">{words.offers.elsewhere}</p>;
   const { x0, x1, height } = shapes;
   const columns = shapes.notes.filter(({ note }) => inHand.includes(note)).map(({ x }) => x);
