@@ -15,12 +15,19 @@ interface Metre {
 const CLOSE = 1e-6;
 const falls = (value: number, unit: number): boolean => Math.abs(value / unit - Math.round(value / unit)) < CLOSE;
 
-function metreOf({ time, length }: Measure): Metre {
+/** Length of a measure and of its beat, in quarters, from its time signature. Example: 6/8 has beats of 3/2 in three parts. */
+export function metreOf({ time, length }: Measure): Metre {
   const beats = Number(time?.beats);
   const unit = 4 / Number(time?.beatType);
   if (!(beats > 0) || !Number.isFinite(unit)) return { whole: quarters(length), beat: 1, parts: 2 };
   const compound = beats > 3 && beats % 3 === 0 && unit <= 0.5;
   return { whole: beats * unit, beat: compound ? 3 * unit : unit, parts: compound ? 3 : 2 };
+}
+
+/** Quarters that a pick-up measure (the first, or one printed as implicit) lacks before it begins; 0 for every other one. */
+export function pickupOf(measure: Measure): number {
+  const missing = metreOf(measure).whole - quarters(measure.length);
+  return missing > CLOSE && (measure.implicit || measure.ordinal === 1) ? missing : 0;
 }
 
 /**
@@ -30,8 +37,7 @@ function metreOf({ time, length }: Measure): Metre {
  */
 export function metricLevel(measure: Measure, at: number): MetricLevel {
   const { whole, beat, parts } = metreOf(measure);
-  const missing = whole - quarters(measure.length);
-  const place = missing > CLOSE && (measure.implicit || measure.ordinal === 1) ? at + missing : at;
+  const place = at + pickupOf(measure);
   if (Math.abs(place) < CLOSE) return 0;
   if (!falls(place, beat)) return falls(place, beat / parts) ? 3 : 4;
   const count = Math.round(whole / beat);

@@ -17,7 +17,8 @@ export interface Broken {
 
 const seconds = (value: number) => `${Number(value.toFixed(2))} s`;
 
-const turned = (direction: Direction): Direction => (direction === 'down' ? 'up' : 'down');
+/** The other way. */
+export const turned = (direction: Direction): Direction => (direction === 'down' ? 'up' : 'down');
 
 /** Directions of the strokes around so many changes. Example: `directionsOf('down', 2)` is down, up, down. */
 export function directionsOf(start: Direction, changes: number): Direction[] {

@@ -1,3 +1,4 @@
+import { SAME_TIME } from '../../../bowing/stagger/problem.ts';
 import type { Instant } from '../../../bowing/strokes.ts';
 import { deskOf, isOutside, partnerOf, type SeatId } from '../../../music/seat.ts';
 import { quarters } from '../../../music/time.ts';
@@ -27,7 +28,7 @@ export default defineRule({
           for (const other of made(partnerOf(seat))) {
             const apart = Math.abs(own.second - other.second);
             const together = own.measure === other.measure && own.at === other.at;
-            if (apart >= partnersApart && !sameStretch(own, other, partnersSubdivision)) continue;
+            if (apart >= partnersApart - SAME_TIME && !sameStretch(own, other, partnersSubdivision)) continue;
             const [first, second] = own.second <= other.second ? [own, other] : [other, own];
             const events = [first, second].map((instant) => part.voices[passage.voice]![instant.event]!.head);
             const place = {
@@ -38,7 +39,7 @@ export default defineRule({
               place: `desk ${deskOf(seat)}/${events[0]!.id}@${first.at}-${second.at}`,
             };
             if (together) report({ ...place, message: 'sameMoment', facts: {} });
-            else if (apart < partnersApart) report({ ...place, message: 'tooClose', facts: { seconds: Math.round(apart * 100) / 100, least: partnersApart } });
+            else if (apart < partnersApart - SAME_TIME) report({ ...place, message: 'tooClose', facts: { seconds: Math.round(apart * 100) / 100, least: partnersApart } });
             else report({ ...place, message: 'sameSubdivision', facts: {} });
           }
         }

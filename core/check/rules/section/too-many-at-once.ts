@@ -1,4 +1,5 @@
 import type { OwnChange } from '../../../bowing/passages.ts';
+import { SAME_TIME } from '../../../bowing/stagger/problem.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
 
@@ -7,12 +8,12 @@ function crowds(changes: readonly OwnChange[], within: number, allowed: number):
   const found: OwnChange[][] = [];
   const playersIn = (window: readonly OwnChange[]) => new Set(window.flatMap((change) => change.seats)).size;
   for (let first = 0; first < changes.length; ) {
-    const window = changes.filter((change, index) => index >= first && change.instant.second - changes[first]!.instant.second < within);
+    const window = changes.filter((change, index) => index >= first && change.instant.second - changes[first]!.instant.second < within - SAME_TIME);
     if (playersIn(window) <= allowed) {
       first++;
       continue;
     }
-    const later = changes.filter((change, index) => index > first && change.instant.second - changes[first + 1]!.instant.second < within);
+    const later = changes.filter((change, index) => index > first && change.instant.second - changes[first + 1]!.instant.second < within - SAME_TIME);
     if (changes[first + 1] && playersIn(later) > playersIn(window)) first++;
     else {
       found.push(window);
