@@ -35,6 +35,10 @@ export async function sendJson<T>(method: 'POST' | 'PUT', path: string, body: un
   return (response.status === 204 ? null : await response.json()) as T;
 }
 
+export async function remove(path: string): Promise<void> {
+  await send(path, { method: 'DELETE' });
+}
+
 export async function sendFile<T>(path: string, file: File): Promise<T> {
   const form = new FormData();
   form.append('file', file, file.name);

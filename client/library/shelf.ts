@@ -1,4 +1,4 @@
-import type { ImportAnswer, Me, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { ImportAnswer, Me, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
 import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import { getJson, sendFile, sendJson } from './http.ts';
@@ -22,6 +22,7 @@ export const addPerson = (name: string, librarian: boolean) => sendJson<{ link: 
 export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});
 export const addSection = (name: string, instrument: string) => sendJson<SectionView>('POST', '/sections', { name, instrument });
 export const seatPeople = (section: string, seats: { seat: SeatId; person: string | null }[], principal: string | null) => sendJson<SectionView>('PUT', `/sections/${section}/seating`, { seats, principal });
+export const keepSettings = (section: string, settings: SectionSettings) => sendJson<SectionView>('PUT', `/sections/${section}/settings`, settings);
 export const signOut = () => sendJson('POST', '/sign-out', {});
 
 /** One operation over HTTP, where no part is open on the stand. */

@@ -25,7 +25,7 @@ const viewOf = (view: PartView, me: Me) => ({
 const nothing = () => () => {};
 
 /** The part with its live agreement: null until both are there. Fetches the part again when it was exchanged. */
-export function usePartSession(part: string): { opened: OpenedPart | null; fault: unknown } {
+export function usePartSession(part: string): { opened: OpenedPart | null; fault: unknown; again(): void } {
   const loaded = useLoaded(part, async () => {
     const [me, view] = await Promise.all([getJson<Me>('/me'), getJson<PartView>(`/parts/${part}`)]);
     return { me, view };
@@ -45,5 +45,5 @@ export function usePartSession(part: string): { opened: OpenedPart | null; fault
   useEffect(() => {
     if (renewed) again();
   }, [renewed, again]);
-  return { opened: value && session && snapshot ? { me: value.me, view: value.view, session, snapshot } : null, fault };
+  return { opened: value && session && snapshot ? { me: value.me, view: value.view, session, snapshot } : null, fault, again };
 }

@@ -1,6 +1,8 @@
 import type { Stage } from '../../core/agreement/state.ts';
 import { count, day, ordinalWord } from './english.ts';
 
+const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
+
 const STAGES: Record<Stage, string> = {
   pulled: 'pulled',
   withPrincipal: 'with the principal',
@@ -126,6 +128,29 @@ export const en = {
     goesTo: 'talk',
     next: 'next slip',
   },
+  offers: {
+    title: (where: string) => `Fingerings for ${where}`,
+    aim: 'What matters most here',
+    aims: { usual: 'as most would play', smoothest: 'the smoothest line', secure: 'the surest', 'one-colour': 'one colour', brightest: 'bright and open', 'smallest-stretch': 'the smallest stretch' },
+    by: { engine: 'worked out', section: 'as the section has it', print: 'as printed' },
+    label: (letter: string) => `Fingering ${letter}`,
+    facts: (shifts: number, widest: { mm: number; zone: string; fingers: readonly [number, number] } | null, heard: number, alone: number) =>
+      [
+        count(shifts, 'shift'),
+        widest ? `widest ${widest.fingers.join('-')}: ${Math.round(widest.mm)} mm, ${widest.zone}` : 'no stretch',
+        heard || alone ? `slides heard: ${heard} in the section, ${alone} alone` : 'no slide is heard',
+      ].join(' · '),
+    picture: (name: string) => `${name}, the hand over time.`,
+    position: (position: number) => (position === 0 ? '½' : Number.isInteger(position) ? ROMAN[position]! : `${ROMAN[Math.floor(position)]!}½`),
+    take: 'take into the pencil',
+    look: 'look',
+    steps: 'Note by note',
+    costs: (cost: number) => `What it costs: ${cost.toFixed(2)}`,
+    working: 'Fingerings are being worked out. Any key goes on; Esc leaves it.',
+    failed: 'No fingering could be worked out here. Choose another passage, or mark it by hand; your marks are kept.',
+    elsewhere: 'Nothing of this passage is played in this line; the arrows lead on.',
+    taken: (letter: string, n: number) => `Fingering ${letter} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
+  },
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
   awaySub: 'Mark on; it goes round when the line is back.',
@@ -165,6 +190,36 @@ export const en = {
     copy: 'copy',
     copied: 'Copied.',
     signOut: 'leave',
+  },
+  hand: {
+    title: 'Your hand',
+    what: 'Only you see this. Fingerings worked out for you rank down what your hand does not reach, say so, and hide nothing.',
+    reach: (percent: number) => `Reach: ${percent} % of a usual hand`,
+    shortFourth: 'my fourth finger is short',
+    keep: 'keep it for me',
+    forget: 'forget it',
+    kept: 'Your hand is kept, for you alone.',
+    forgotten: 'Your hand is forgotten.',
+    caution: 'Bowline counts millimetres; it does not know your hand. Stop before discomfort and take breaks. Pain, numbness or loss of control: stop and see a licensed clinician. About how to play a passage, ask your teacher.',
+  },
+  settled: {
+    title: (section: string) => `What ${section} has settled`,
+    what: 'These hold for every part on your stands. What there is to watch is read again as soon as you keep them.',
+    whoSets: 'The principal or the librarian sets these. Say so to one of them if a number does not fit your playing.',
+    openStrings: 'Open strings',
+    open: { free: 'as each player likes', avoided: 'avoided on longer notes', wanted: 'wanted where they lie' },
+    bowLasts: 'How long one bow lasts',
+    bowWhat: 'Seconds until a whole bow is used up, held, at each dynamic.',
+    bowShare: (instrument: string, percent: number) => `Seconds until a whole bow is used up, held, as on a violin; for the ${instrument} Bowline counts ${percent} % of them.`,
+    secondsAt: (dynamic: string) => `seconds a bow lasts at ${dynamic}`,
+    atOnce: 'Changing bow at once in a staggered passage',
+    strict: 'one player in eight at most: strict, for soft and bare places',
+    ordinary: 'one player in four at most: ordinary',
+    ownShare: (percent: number) => `${percent} % of the players at most, as it is now`,
+    keep: 'keep these',
+    usual: 'back to the usual',
+    kept: 'Kept for the whole section. What there is to watch is read again.',
+    usualAgain: 'The usual numbers hold again for the whole section.',
   },
   score: {
     lay: 'lay a score',
@@ -256,10 +311,10 @@ export const en = {
       ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
       ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
       ['Enter', 'lay the slip; open the measure; ink in'], ['Esc', 'leave, close'], ['+ −', 'for, against'], ['s', 'say something'], ['a', 'set aside'], ['b', 'take your slip back'], ['m', 'put to rest'], ['i', 'what was set aside'],
-      ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
+      ['f', 'fingerings for the passage in hand'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
     ] as [string, string][],
   },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', short: { open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', short: { take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, NewPerson, NewProgramme, NewSection, Seating, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, NewPerson, NewProgramme, NewSection, Seating, SignInBody } from '../../core/agreement/wire/http.ts';
 
 interface Route {
-  method: 'get' | 'post' | 'put';
+  method: 'get' | 'post' | 'put' | 'delete';
   path: string;
   summary: string;
   body?: z.ZodType | 'file';
@@ -21,6 +21,9 @@ const ROUTES: Route[] = [
   { method: 'post', path: '/api/sign-in', summary: 'Signs in with the token of a one-time link.', body: SignInBody },
   { method: 'post', path: '/api/sign-out', summary: 'Ends this sign-in and its live connections.' },
   { method: 'get', path: '/api/me', summary: 'Who is signed in, and where they sit.' },
+  { method: 'get', path: '/api/me/hand', summary: 'Your own hand, which nobody else can read; null where you have told nothing.' },
+  { method: 'put', path: '/api/me/hand', summary: 'Keeps your own hand, for you alone.', body: HandBody },
+  { method: 'delete', path: '/api/me/hand', summary: 'Forgets your hand.' },
   { method: 'get', path: '/api/shelf', summary: 'Programmes with their works and parts, the sections, and for the librarian the people.' },
   { method: 'post', path: '/api/programmes', summary: 'Adds a programme.', body: NewProgramme },
   { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl): all of its string parts, or nothing and why.', body: 'file' },

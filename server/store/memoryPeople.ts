@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { People } from './people.ts';
 import { hex, type Shelves } from './shelves.ts';
 
-export function createMemoryPeople({ people, links, sessions, sections, memberships }: Shelves): People {
+export function createMemoryPeople({ people, links, sessions, sections, memberships, hands }: Shelves): People {
   return {
     async add(name, librarian) {
       const person = { id: randomUUID(), name, librarian };
@@ -38,6 +38,12 @@ export function createMemoryPeople({ people, links, sessions, sections, membersh
     async session(tokenHash, now) {
       const session = sessions.get(hex(tokenHash));
       return !session || session.revoked || session.expires <= now ? null : { id: session.id, person: people.get(session.person)! };
+    },
+
+    hand: async (person) => hands.get(person) ?? null,
+    async setHand(person, hand) {
+      if (hand) hands.set(person, hand);
+      else hands.delete(person);
     },
 
     async revoke(id) {

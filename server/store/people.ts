@@ -1,3 +1,4 @@
+import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Me } from '../../core/agreement/wire/http.ts';
 
 export interface Person {
@@ -24,4 +25,8 @@ export interface People {
   openSession(person: string, tokenHash: Uint8Array, expires: Date): Promise<string>;
   session(tokenHash: Uint8Array, now: Date): Promise<LiveSession | null>;
   revoke(session: string, now: Date): Promise<void>;
+  /** A player's own hand, for that player alone; null where they have told nothing. */
+  hand(person: string): Promise<HandProfile | null>;
+  /** Null forgets it. */
+  setHand(person: string, hand: HandProfile | null): Promise<void>;
 }

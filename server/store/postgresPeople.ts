@@ -39,6 +39,12 @@ export function createPostgresPeople(prisma: PrismaClient): People {
       return row && { id: row.id, person: row.person };
     },
 
+    hand: (personId) => prisma.hand.findUnique({ where: { personId }, select: { factor: true, shortFourth: true } }),
+    async setHand(personId, hand) {
+      if (hand) await prisma.hand.upsert({ where: { personId }, create: { personId, ...hand }, update: hand });
+      else await prisma.hand.deleteMany({ where: { personId } });
+    },
+
     async revoke(id, now) {
       await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });
     },

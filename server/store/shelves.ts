@@ -1,6 +1,7 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
 import type { SectionSettings } from '../../core/agreement/wire/http.ts';
+import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { NewEdition, ProgrammeRow } from './library.ts';
@@ -25,6 +26,7 @@ export interface Shelves {
   links: Map<string, { person: string; expires: Date; used: boolean }>;
   sessions: Map<string, { id: string; person: string; expires: Date; revoked: boolean }>;
   sections: Map<string, { id: string; name: string; instrument: string; seats: SeatId[]; settings: SectionSettings }>;
+  hands: Map<string, HandProfile>;
   memberships: { person: string; section: string; principal: boolean; seat: SeatId | null }[];
   programmes: Map<string, ProgrammeRow>;
   works: Map<string, { id: string; programme: string; title: string; composer: string; editions: string[] }>;
@@ -38,6 +40,7 @@ export const emptyShelves = (): Shelves => ({
   links: new Map(),
   sessions: new Map(),
   sections: new Map(),
+  hands: new Map(),
   memberships: [],
   programmes: new Map(),
   works: new Map(),

@@ -172,6 +172,73 @@ describe('a player on a train', PATIENT, () => {
   });
 });
 
+describe('fingerings asked for at the stand', PATIENT, () => {
+  const OFFERED = 'One of those that were worked out; it stays in one place.';
+
+  it('hang under the measure as slips, with the hand over time on the notes’ own places', async () => {
+    await principal.goTo('9');
+    await principal.press('f');
+    const offers = pages.principal.locator('.offers');
+    await offers.locator('article').nth(4).waitFor();
+    const played = part.part.measures.find(({ number }) => number === '9')!.notes.filter(({ rest }) => !rest).map(({ id }) => id);
+    const drawn = await pages.principal.locator('svg.hand [data-hand-note]').evaluateAll((notes) => notes.map((one) => one.getAttribute('data-hand-note')));
+    expect(drawn).toEqual(played);
+    for (const id of played) {
+      const [onStaff, inPicture] = await Promise.all([pages.principal.locator(`[data-note="${id}"]`).boundingBox(), pages.principal.locator(`[data-hand-note="${id}"] .ground`).boundingBox()]);
+      const centre = inPicture!.x + inPicture!.width / 2;
+      expect(centre).toBeGreaterThan(onStaff!.x);
+      expect(centre).toBeLessThan(onStaff!.x + onStaff!.width);
+    }
+    expect(await pages.principal.locator('svg.hand').getAttribute('aria-label')).toMatch(/shift/);
+    expect(await seriousViolations(pages.principal)).toEqual([]);
+    await pages.principal.screenshot({ path: join(PICTURES, 'fingerings.png') });
+  });
+
+  it('light the note in hand in staff, slip and picture as the arrows walk', async () => {
+    await principal.press('ArrowRight');
+    await pages.principal.locator(`[data-hand-note="${note('9', 2)}"].lit`).waitFor();
+    await principal.press('ArrowLeft');
+    await pages.principal.locator(`[data-hand-note="${note('9', 1)}"].lit`).waitFor();
+  });
+
+  it('are asked for again with another aim', async () => {
+    await pages.principal.getByRole('button', { name: 'the smoothest line' }).click();
+    await pages.principal.locator('.offers article').nth(1).waitFor();
+    expect(await pages.principal.getByRole('button', { name: 'the smoothest line' }).getAttribute('aria-pressed')).toBe('true');
+  });
+
+  it('are taken into the pencil by Enter, laid as a slip, and seen by another player', async () => {
+    await principal.press('ArrowDown');
+    await pages.principal.locator('[data-offer="b"] article[aria-current="true"]').waitFor();
+    await principal.press('Enter');
+    await pages.principal.locator('.offers').waitFor({ state: 'detached' });
+    await pages.principal.locator(`main [data-on="${note('9', 1)}"][data-mark^="finger:"][data-state="proposed"]`).first().waitFor();
+    await principal.lay(OFFERED);
+    await player.goTo('9');
+    await player.press('Enter');
+    await player.slip(OFFERED).waitFor();
+    expect((await proposalsSaying(OFFERED))[0]!.marks.length).toBeGreaterThan(0);
+    await principal.press('Escape');
+    await player.press('Escape');
+  });
+
+  it('follow the player’s own hand, which only that player sees', async () => {
+    const { page } = player;
+    await page.goto(`${line.origin}/`);
+    await page.getByLabel(/Reach:/).fill('85');
+    await page.getByLabel('my fourth finger is short').check();
+    await page.getByRole('button', { name: 'keep it for me' }).click();
+    await page.getByRole('button', { name: 'forget it' }).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await pages.principal.goto(`${house.origin}/`);
+    await pages.principal.getByText('Reach: 100 %').waitFor();
+    await page.getByRole('button', { name: 'forget it' }).click();
+    await page.getByText('Reach: 100 %').waitFor();
+    await player.stand(part.id);
+    await principal.stand(part.id);
+  });
+});
+
 describe('what the librarian gives out', PATIENT, () => {
   it('a locked part takes no more proposals: what was pencilled before is refused in a sentence', async () => {
     await principal.press('Escape');

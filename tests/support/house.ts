@@ -21,6 +21,7 @@ export interface Visitor {
   get(path: string, headers?: Record<string, string>): Promise<Reply>;
   post(path: string, body?: unknown, headers?: Record<string, string>): Promise<Reply>;
   put(path: string, body: unknown): Promise<Reply>;
+  remove(path: string): Promise<Reply>;
   upload(path: string, content: string | Uint8Array, fileName?: string): Promise<Reply>;
   cookie(): string;
 }
@@ -61,7 +62,7 @@ export const tokenOf = (link: string): string => new URL(link).searchParams.get(
 
 function visit(app: FastifyInstance, start: string): Visitor {
   let cookie = start;
-  async function send(method: 'GET' | 'POST' | 'PUT', url: string, payload: Buffer | string | undefined, headers: Record<string, string>): Promise<Reply> {
+  async function send(method: 'GET' | 'POST' | 'PUT' | 'DELETE', url: string, payload: Buffer | string | undefined, headers: Record<string, string>): Promise<Reply> {
     const origin = method === 'GET' ? {} : { origin: 'http://localhost' };
     const reply = await app.inject({ method, url, ...(payload === undefined ? {} : { payload }), headers: { host: 'localhost', cookie, ...origin, ...headers } });
     const set = reply.headers['set-cookie'];
@@ -73,6 +74,7 @@ function visit(app: FastifyInstance, start: string): Visitor {
     get: (path, headers = {}) => send('GET', path, undefined, headers),
     post: (path, body, headers = {}) => send('POST', path, body === undefined ? undefined : JSON.stringify(body), { ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...headers }),
     put: (path, body) => send('PUT', path, JSON.stringify(body), { 'content-type': 'application/json' }),
+    remove: (path) => send('DELETE', path, undefined, {}),
     async upload(path, content, fileName = 'harbour.musicxml') {
       const form = new FormData();
       form.set('file', new Blob([content as BlobPart]), fileName);

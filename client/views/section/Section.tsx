@@ -15,6 +15,7 @@ import { go, type Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { LedgeWord } from '../../ui/ledgeParts.tsx';
+import { useSay } from '../../ui/useSay.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
@@ -27,11 +28,12 @@ import { PassageView } from './PassageView.tsx';
 import { passageSentence } from './passageSentence.ts';
 import { SectionFindings } from './SectionFindings.tsx';
 import { SeatList } from './SeatList.tsx';
+import { SettledForm } from './SettledForm.tsx';
 import { useChangeKeys } from './useChangeKeys.ts';
 import { usePicture } from './usePicture.ts';
 
 /** The desks against time, passage by passage, for the part shown. */
-export function Section({ opened, section, text, place }: { opened: OpenedPart; section: SectionView; text: string | null; place: Extract<Place, { at: 'section' }> }): ReactNode {
+export function Section({ opened, section, text, place, again }: { opened: OpenedPart; section: SectionView; text: string | null; again(): void; place: Extract<Place, { at: 'section' }> }): ReactNode {
   const { view, snapshot } = opened;
   useFolderOf(view.work.id);
   const seats = useMemo(() => section.seats.map(({ seat }) => seat), [section]);
@@ -40,6 +42,7 @@ export function Section({ opened, section, text, place }: { opened: OpenedPart; 
   const checker = useChecker(view.part);
   const { findings } = useFindings(checker, input);
   const passages = usePicture(checker, input);
+  const { said, attempt } = useSay();
   const [which, setWhich] = useState(0);
   const [here, setHere] = useState<{ second: number; desk: number } | null>(null);
   const passage = passages?.[Math.min(which, passages.length - 1)];
@@ -92,10 +95,11 @@ export function Section({ opened, section, text, place }: { opened: OpenedPart; 
         ) : passages ? (
           <SeatList section={section} />
         ) : null}
+        <SettledForm section={section} mayChange={view.roles.some((role) => role !== 'player')} attempt={attempt} again={again} />
       </main>
       <Ledge
         here={place}
-        sentence={<b>{!passages ? words.partComes : !passage ? words.section.none : change ? words.section.change(seatWords([change.seat]), words.inMeasures(name(change.bow.begins.measure), name(change.bow.begins.measure)), change.bow.direction === 'down' ? words.section.toFrog : words.section.toPoint) : words.section.staggered(view.work.title, where)}</b>}
+        sentence={<b>{said ?? (!passages ? words.partComes : !passage ? words.section.none : change ? words.section.change(seatWords([change.seat]), words.inMeasures(name(change.bow.begins.measure), name(change.bow.begins.measure)), change.bow.direction === 'down' ? words.section.toFrog : words.section.toPoint) : words.section.staggered(view.work.title, where))}</b>}
         sub={passage ? words.section.sub : passages ? words.section.noneSub : null}
         tools={
           <div className="word-row">

@@ -9,9 +9,9 @@ import { Section } from './Section.tsx';
 
 /** Fetches the part and its section. */
 export function SectionPlace({ place }: { place: Extract<Place, { at: 'section' }> }): ReactNode {
-  const { opened, fault } = usePartSession(place.part);
+  const { opened, fault, again } = usePartSession(place.part);
   const text = useLoaded(`engraving ${place.part}`, () => getText(`/parts/${place.part}/engraving`));
-  if (opened?.view.section) return <Section key={opened.view.id} opened={opened} section={opened.view.section} text={text.value} place={place} />;
+  if (opened?.view.section) return <Section key={opened.view.id} opened={opened} section={opened.view.section} text={text.value} again={again} place={place} />;
   const sentence = fault ? troubleText(fault) : opened ? words.section.noSection : words.partComes;
   return (
     <>

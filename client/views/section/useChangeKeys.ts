@@ -28,7 +28,7 @@ export function useChangeKeys(changes: readonly Change[], here: Here | null, onH
       if (event.key.startsWith('Arrow')) {
         onHere(stepChange(changes, here, event.key));
         event.preventDefault();
-      } else if (event.key === 'Enter' && !target.closest('button, a')) onStand();
+      } else if (event.key === 'Enter' && !target.closest('button, a, summary')) onStand();
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);

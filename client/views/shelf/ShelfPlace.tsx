@@ -7,6 +7,7 @@ import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
+import { MyHand } from './MyHand.tsx';
 import { NewProgramme } from './NewProgramme.tsx';
 import { People } from './People.tsx';
 import { ProgrammeRow } from './ProgrammeRow.tsx';
@@ -37,6 +38,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
                 <ProgrammeRow key={programme.id} programme={programme} />
               ))}
             </ul>
+            <MyHand act={act} />
             {librarian ? (
               <div className="librarian">
                 <NewProgramme act={act} />

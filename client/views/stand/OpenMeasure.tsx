@@ -33,7 +33,7 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
           {slips.map((slip) => (
               <div key={slip.id} className="slip-row">
                 <Slip
-                  slip={slip} name={name(slip.letter, slip.from)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
+                  id={slip.id} label={words.slip.label(name(slip.letter, slip.from), slip.proposed.name)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
                   marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}
                 />
                 <SlipFacts desk={desk} slip={slip} name={name(slip.letter, slip.from)} measure={measure} findings={findings[slip.id] ?? []} chosen={slip.id === focus?.id} />

@@ -1,13 +1,11 @@
 import { useMemo, type ReactNode } from 'react';
-import type { Proposal } from '../../../core/agreement/state.ts';
 import { Marks } from '../../drawing/Marks.tsx';
 import { placeMarks, type ShownMark } from '../../drawing/placeMarks.ts';
 import type { EngravedSystem, Geometry } from '../../engraving/geometry.ts';
-import { words } from '../../words/words.ts';
 
 interface Props {
-  slip: Proposal;
-  name: string;
+  id: string;
+  label: string;
   systemId: string;
   drawing: EngravedSystem;
   reach: { x0: number; x1: number };
@@ -28,7 +26,7 @@ function inside(geometry: Geometry, { x0, x1 }: { x0: number; x1: number }): Geo
 }
 
 /** A strip of other paper under the open measure: the same engraving, note under note, with what is proposed in pencil. */
-export function Slip({ slip, name, systemId, drawing, reach, marks, selected, chosen, onChoose }: Props): ReactNode {
+export function Slip({ id, label, systemId, drawing, reach, marks, selected, chosen, onChoose }: Props): ReactNode {
   const { geometry } = drawing;
   const { x0, x1 } = reach;
   const here = useMemo(() => inside(geometry, reach), [geometry, reach]);
@@ -38,10 +36,10 @@ export function Slip({ slip, name, systemId, drawing, reach, marks, selected, ch
   const bottom = Math.max(placed.bottom, geometry.bottom + 2, ...near.map(({ y1 }) => y1)) + 0.8;
   const width = x1 - x0;
   const columns = selected.flatMap((note) => here.notes[note]?.x ?? []);
-  const clip = `clip-${slip.id}`;
+  const clip = `clip-${id}`;
   return (
     <svg
-      className={chosen ? 'music slip chosen' : 'music slip'} data-proposal={slip.id} role="img" aria-label={words.slip.label(name, slip.proposed.name)} onClick={onChoose}
+      className={chosen ? 'music slip chosen' : 'music slip'} data-proposal={id} role="img" aria-label={label} onClick={onChoose}
       viewBox={`${x0} ${top} ${width} ${bottom - top}`} style={{ marginLeft: `calc(${x0} * var(--sp))`, width: `calc(${width} * var(--sp))`, height: `calc(${bottom - top} * var(--sp))` }}
     >
       <clipPath id={clip}>

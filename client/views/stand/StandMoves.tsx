@@ -13,6 +13,12 @@ const both = (word: string) => [word, word] as const;
 
 function movesOf(desk: Desk): Move[] {
   const { tools } = words;
+  if (desk.offers.asked) {
+    return [
+      ['Enter', words.offers.take, tools.short.take, { do: 'enter' }],
+      ['Esc', ...both(tools.close), { do: 'leave' }],
+    ];
+  }
   if (desk.pencil.draft.length) {
     return [
       ['Enter', ...both(desk.pencil.held === 'ink' ? tools.inkIn : tools.lay), { do: 'enter' }],
@@ -23,6 +29,7 @@ function movesOf(desk: Desk): Move[] {
   const open = desk.caret.open !== null;
   const first: Move[] = !open ? [['Enter', ...both(tools.open), { do: 'enter' }]] : slipsHere(desk).slip && isPrincipal(desk) ? [['Enter', ...both(tools.inkIn), { do: 'enter' }]] : [];
   const rest: Move[] = [
+    ['f', ...both(tools.fingerings), { do: 'fingerings' }],
     ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }],
     ['w', tools.nextWatch, tools.short.watch, { do: 'nextFinding' }],
     ['g', ...both(tools.goTo), { do: 'goTo' }],

@@ -6,6 +6,8 @@ import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
 import type { Desk } from './desk.ts';
+import { OffersView } from './offers/OffersView.tsx';
+import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
@@ -38,6 +40,7 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
   const openAt = desk.caret.open;
   const laid = engraved.systems.length;
   const here = at === null ? null : (desk.facts.notes.get(at) ?? null);
+  const hung = hangsUnder(desk);
   const row = here === null ? -1 : engraved.systems.findIndex(({ first, last }) => first <= here && here <= last);
   // A system that is drawn later takes another height than its empty staff: it is brought into view again then.
   const drawn = row >= 0 && engraved.systems[row]!.drawing !== null;
@@ -63,6 +66,7 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             ) : (
               <EmptyStaff width={width} />
             )}
+            {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
             {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
           </div>
         );

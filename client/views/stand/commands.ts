@@ -10,6 +10,7 @@ import { nextLight } from '../../ui/light.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
+import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
 
 const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
@@ -61,6 +62,7 @@ export function openMeasure(desk: Desk, measure: number, slip: string | null = n
 }
 
 function enter(desk: Desk): void {
+  if (desk.offers.found?.offers.length) return takeOffer(desk);
   if (desk.pencil.draft.length) {
     const seats = desk.revising?.seats ?? (desk.caret.seat === 'all' ? 'all' : [desk.caret.seat]);
     return desk.setLine({ kind: 'why', ink: desk.pencil.held === 'ink', seats, text: desk.revising?.why ?? '' });
@@ -75,6 +77,7 @@ function enter(desk: Desk): void {
 
 function leave(desk: Desk): void {
   if (desk.keys) return desk.setKeys(false);
+  if (desk.offers.asked) return desk.offers.leave();
   if (desk.caret.open !== null) return desk.move({ type: 'close' });
   if (desk.caret.at !== null) desk.move({ type: 'put', at: desk.caret.at });
 }
@@ -104,6 +107,8 @@ export function vote(desk: Desk, which: 'for' | 'against', id?: string): void {
 }
 
 function seat(desk: Desk, by: 1 | -1): void {
+  const found = desk.offers.found?.offers.length;
+  if (found) return desk.offers.choose(Math.max(0, Math.min(found - 1, desk.offers.chosen + by)));
   const { slips, slip } = slipsHere(desk);
   if (slip) {
     const next = slips[slips.indexOf(slip) + by];
@@ -172,6 +177,8 @@ export function perform(desk: Desk, command: Command): void {
     case 'for':
     case 'against':
       return vote(desk, command.do);
+    case 'fingerings':
+      return askOffers(desk);
     case 'words':
     case 'goTo':
       return desk.setLine({ kind: command.do });

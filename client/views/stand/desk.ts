@@ -6,6 +6,7 @@ import type { Finding } from '../../../core/check/finding.ts';
 import type { SeatId } from '../../../core/music/seat.ts';
 import type { PartSession, PartSnapshot } from '../../agreement/session.ts';
 import type { Checker } from '../../checking/checker.ts';
+import type { OffersOnStand } from '../../fingering/useOffers.ts';
 import type { PartIndex } from '../../library/partIndex.ts';
 import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
@@ -44,6 +45,8 @@ export interface Desk {
   setHistory(on: boolean): void;
   keys: boolean;
   setKeys(on: boolean): void;
+  /** Fingerings asked for. */
+  offers: OffersOnStand;
   /** Slip of mine that is being written anew. */
   revising: Proposal | null;
   setRevising(slip: Proposal | null): void;

@@ -1,9 +1,12 @@
 import { useEffect, useMemo, useReducer, useState } from 'react';
+import { CheckSettings } from '../../../core/check/settings.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
 import { heard } from '../../checking/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
+import { useHand } from '../../library/hand.ts';
+import { useOffers } from '../../fingering/useOffers.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
@@ -35,6 +38,12 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const settings = view.section?.settings;
   const input = useMemo(() => ({ seats, marks: inForce, settings: settings ?? {} }), [seats, inForce, settings]);
   const { findings, stopped } = useFindings(checker, input);
+  const hand = useHand();
+  const rest = useMemo(() => {
+    const { openStrings, assumedTempo } = CheckSettings.parse(settings ?? {});
+    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length) };
+  }, [settings, pencil.draft, standing, seats, hand]);
+  const offers = useOffers(view.part, rest);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 
   useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
@@ -45,6 +54,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
+    offers, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
   };
 }

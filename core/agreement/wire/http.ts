@@ -89,6 +89,9 @@ export interface Trouble extends DocumentFault {
 }
 
 export const SubmitBody = z.strictObject({ operation: z.uuid(), input: z.unknown(), protocol: z.int().optional() });
+/** A player's own hand: reach beside the usual one, and a shorter fourth finger. */
+export const HandBody = z.strictObject({ factor: z.number().min(0.8).max(1.1), shortFourth: z.boolean() });
+
 export const SignInBody = z.strictObject({ token: z.string().min(20).max(200) });
 export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false) });
 export const NewSection = z.strictObject({ name: z.string().trim().min(1).max(60), instrument: z.enum(['violin', 'viola', 'cello', 'double-bass']) });

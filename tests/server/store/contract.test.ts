@@ -56,6 +56,18 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       expect(await store.people.session(hash(), NOW)).toBeNull();
     });
 
+    it('a hand is kept for one person, changed, and forgotten', async () => {
+      const { player, principal } = it1;
+      expect(await store.people.hand(player.id)).toBeNull();
+      await store.people.setHand(player.id, { factor: 0.9, shortFourth: true });
+      await store.people.setHand(player.id, { factor: 0.95, shortFourth: false });
+      expect(await store.people.hand(player.id)).toEqual({ factor: 0.95, shortFourth: false });
+      expect(await store.people.hand(principal.id)).toBeNull();
+      await store.people.setHand(player.id, null);
+      await store.people.setHand(player.id, null);
+      expect(await store.people.hand(player.id)).toBeNull();
+    });
+
     it('memberships say where a person sits and whether they lead', async () => {
       expect((await store.people.memberships(it1.principal.id)).map(({ role, seat }) => [role, seat])).toEqual([['principal', '1o']]);
       expect((await store.people.memberships(it1.player.id)).map(({ role, seat }) => [role, seat])).toEqual([['player', '1i']]);

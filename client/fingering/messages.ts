@@ -1,0 +1,50 @@
+import type { Aim, OpenStrings } from '../../core/fingering/aims.ts';
+import type { FingeringFacts } from '../../core/fingering/explain/handFacts.ts';
+import type { HandMoment } from '../../core/fingering/explain/handPath.ts';
+import type { HandProfile } from '../../core/hand/reach.ts';
+import type { Mark } from '../../core/music/mark.ts';
+import type { Part } from '../../core/music/part.ts';
+
+/** A passage to be fingered, and what is settled already. */
+export interface Question {
+  /** First and last note. */
+  from: string;
+  to: string;
+  aim: Aim;
+  /** Pencilled marks: every fingering keeps to them. */
+  pencilled: readonly Mark[];
+  /** Marks in force, for the section's own fingering. */
+  standing: readonly Mark[];
+  openStrings: OpenStrings;
+  hand: HandProfile | null;
+  players: number;
+  assumedTempo: number;
+}
+
+/** A fingering as it hangs under the passage. */
+export interface Offer {
+  /** Who says so: the section's marks, the print, or the engine. */
+  by: 'section' | 'print' | 'engine';
+  /** Sparse: what a player needs to read. */
+  marks: Mark[];
+  facts: FingeringFacts;
+  path: HandMoment[];
+  cost: number;
+  /** Largest first, named as players would. */
+  terms: { term: string; cost: number }[];
+  /** What the hand does, a sentence a note. */
+  steps: { note: string; name: string; text: string }[];
+  totals: string;
+  /** Beside the first one; empty on it. */
+  beside: string[];
+  /** Where a stretch passes the limit, and what this hand could play instead. */
+  cautions: string[];
+}
+
+export interface Offers {
+  offers: Offer[];
+  refusals: { note: string; text: string }[];
+}
+
+export type ToFingerer = { kind: 'part'; part: Part } | { kind: 'ask'; job: number; question: Question };
+export type FromFingerer = { kind: 'found'; job: number; found: Offers } | { kind: 'failed'; job: number; why: string };

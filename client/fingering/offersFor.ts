@@ -1,0 +1,94 @@
+import { printedMarks } from '../../core/check/printedMarks.ts';
+import { compareFingerings } from '../../core/fingering/compare.ts';
+import { cautionWords, explain, totalWords } from '../../core/fingering/explain.ts';
+import { handFacts } from '../../core/fingering/explain/handFacts.ts';
+import { handPath } from '../../core/fingering/explain/handPath.ts';
+import type { PlayedLine } from '../../core/fingering/explain/playedLine.ts';
+import { withinHand } from '../../core/fingering/explain/withinHand.ts';
+import { fingerLine, type FingerLineOptions } from '../../core/fingering/fingerLine.ts';
+import type { PlainFingering } from '../../core/fingering/output.ts';
+import { lineOfPart, pinsOf } from '../../core/fingering/partLine.ts';
+import { sparseMarks } from '../../core/fingering/sparseMarks.ts';
+import { HAND_IN_ENGLISH } from '../../core/fingering/words/english.ts';
+import type { HandWords } from '../../core/fingering/words/handWords.ts';
+import { noteNames } from '../../core/fingering/words/noteNames.ts';
+import { stepWords } from '../../core/fingering/words/stepWords.ts';
+import { withinHandWords } from '../../core/fingering/words/withinHandWords.ts';
+import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
+import type { Mark } from '../../core/music/mark.ts';
+import type { Part } from '../../core/music/part.ts';
+import type { Offer, Offers, Question } from './messages.ts';
+
+const BEST = 5;
+const LETTERS = 'abcdefg';
+
+const says = ({ value }: Mark): boolean => value.kind === 'finger' || value.kind === 'string';
+
+const printedIn = (part: Part, notes: ReadonlySet<string>): Mark[] =>
+  part.measures.flatMap((measure) => measure.notes.filter(({ id }) => notes.has(id)).flatMap((note) => printedMarks(note).map((value) => ({ note: note.id, value }))));
+
+interface Asked {
+  played: PlayedLine;
+  tempo: number;
+  options: FingerLineOptions;
+  words: HandWords;
+}
+
+function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fingering: PlainFingering, first: PlainFingering, letter: string): Offer {
+  const facts = handFacts(played, fingering);
+  const nameOf = noteNames(words, played.line);
+  const named: HandWords = { ...words, sideBySide: (where, a, b) => words.sideBySide(where, a, b).replace('; b ', `; ${letter} `) };
+  const beside = fingering === first ? null : explain(named, played, compareFingerings(played, first, fingering));
+  const caution = cautionWords(words, facts);
+  const instead = options.hand === undefined ? null : withinHand(played.instrument, played.line, tempo, fingering, options);
+  return {
+    by,
+    marks: sparseMarks(played.instrument, played.line, fingering),
+    facts,
+    path: handPath(played, fingering),
+    cost: fingering.cost,
+    terms: Object.entries(fingering.terms).map(([term, cost]) => ({ term: words.terms[term] ?? term, cost })).filter(({ cost }) => Math.abs(cost) >= 0.005).sort((a, b) => Math.abs(b.cost) - Math.abs(a.cost)),
+    steps: facts.steps.map((step) => ({ note: step.note, name: nameOf(step.note), text: stepWords(words, step, nameOf) })),
+    totals: totalWords(words, letter, facts),
+    beside: beside?.differences ?? [],
+    cautions: [...(caution === null ? [] : [caution]), ...(instead === null ? [] : withinHandWords(words, played, fingering, instead))],
+  };
+}
+
+/**
+ * What can be played in a passage: the section's fingering and the printed one as far as they are marked, then the engine's five best that differ,
+ * all keeping to what is pencilled. Empty with refusals where nothing can be played. Throws where the part names no string instrument.
+ */
+export function offersFor(part: Part, question: Question): Offers {
+  if (part.instrument === null) throw new Error('The part names no string instrument');
+  const ordinals = part.measures.flatMap((measure) => (measure.notes.some(({ id }) => id === question.from || id === question.to) ? [measure.ordinal] : []));
+  const whole = lineOfPart(part, Math.min(...ordinals), Math.max(...ordinals));
+  const at = (id: string, other: number): number => { const found = whole.line.findIndex((note) => note.id === id); return found === -1 ? other : found; };
+  const [one, two] = [at(question.from, 0), at(question.to, whole.line.length - 1)];
+  const line = whole.line.slice(Math.min(one, two), Math.max(one, two) + 1);
+  const notes = new Set(line.map(({ id }) => id));
+  const instrument = instrumentNamed(part.instrument);
+  const tempo = whole.tempo ?? question.assumedTempo;
+  const pencilled = question.pencilled.filter((mark) => notes.has(mark.note));
+  const { aim, openStrings, players } = question;
+  const options: FingerLineOptions = { aim, openStrings, players, pins: pinsOf(pencilled), ...(question.hand ? { hand: question.hand } : {}) };
+  const played: PlayedLine = { instrument, line, ...(question.hand ? { hand: question.hand } : {}) };
+  const called = new Map(part.measures.map((measure) => [measure.ordinal, measure.number || String(measure.ordinal)]));
+  const measure = (ordinal: number): string => `measure ${called.get(ordinal) ?? ordinal}`;
+  const words: HandWords = { ...HAND_IN_ENGLISH, measure, measures: (a, b) => (a === b ? `Measure ${called.get(a) ?? a}` : `Measures ${called.get(a) ?? a} to ${called.get(b) ?? b}`) };
+
+  const suggested = fingerLine(instrument, line, tempo, { ...options, best: BEST });
+  const [first] = suggested.fingerings;
+  if (first === undefined) return { offers: [], refusals: suggested.refusals };
+  const asked: Asked = { played, tempo, options, words };
+  const settled = (marks: readonly Mark[]): PlainFingering[] => {
+    const pins = pinsOf([...marks.filter((mark) => notes.has(mark.note) && says(mark)), ...pencilled]);
+    return pins.size > pinsOf(pencilled).size ? fingerLine(instrument, line, tempo, { ...options, pins, best: 1 }).fingerings : [];
+  };
+  const known = [
+    ...suggested.fingerings.map((fingering) => ({ by: 'engine' as const, fingering })),
+    ...settled(question.standing).map((fingering) => ({ by: 'section' as const, fingering })),
+    ...settled(printedIn(part, notes)).map((fingering) => ({ by: 'print' as const, fingering })),
+  ];
+  return { offers: known.map(({ by, fingering }, i) => offerOf(asked, by, fingering, first, LETTERS[i]!)), refusals: suggested.refusals };
+}

@@ -1,0 +1,62 @@
+import { useMemo, type ReactNode } from 'react';
+import type { HandMoment } from '../../../../core/fingering/explain/handPath.ts';
+import { Pencil } from '../../../drawing/Pencil.tsx';
+import type { Stroke } from '../../../drawing/figures.ts';
+import type { Geometry } from '../../../engraving/geometry.ts';
+import { words } from '../../../words/words.ts';
+import { handShapes, type HandNote } from './handShapes.ts';
+
+/** String lines of a note, thin and close: one for the highest, four for the lowest. */
+const LINE_GAP = 0.3;
+
+function Sounding({ note, lit, onNote }: { note: HandNote; lit: boolean; onNote(note: string): void }): ReactNode {
+  const begin = note.x + 0.9;
+  const end = Math.max(begin + 0.4, note.end - 0.5);
+  const top = note.y - ((note.lines - 1) * LINE_GAP) / 2;
+  return (
+    <g className={lit ? 'sounding lit' : 'sounding'} data-hand-note={note.note} onClick={() => onNote(note.note)}>
+      <rect className="hit" x={note.x - 0.9} y={note.y - 1.1} width={Math.max(1.8, note.end - note.x)} height={2.2} />
+      {Array.from({ length: note.lines }, (_, i) => (
+        <path key={i} d={`M${begin} ${top + i * LINE_GAP}H${end}`} />
+      ))}
+      <circle className="ground" cx={note.x} cy={note.y} r={1} />
+      <Pencil stroke={note.finger as Stroke} x={note.x} y={note.y + 0.8} scale={0.9} />
+    </g>
+  );
+}
+
+/** The hand over time: its frame as a band along the strings, each note a finger and its string's lines, shifts as slopes with the slide they make. */
+export function HandPicture({ path, geometry, inHand, label, onNote }: { path: readonly HandMoment[]; geometry: Geometry; inHand: readonly string[]; label: string; onNote(note: string): void }): ReactNode {
+  const shapes = useMemo(() => handShapes(path, geometry), [path, geometry]);
+  if (!shapes) return <p className="none">{words.offers.elsewhere}</p>;
+  const { x0, x1, height } = shapes;
+  const columns = shapes.notes.filter(({ note }) => inHand.includes(note)).map(({ x }) => x);
+  return (
+    <svg className="music hand" viewBox={`${x0} 0 ${x1 - x0} ${height}`} role="img" aria-label={label} style={{ marginLeft: `calc(${x0} * var(--sp))`, width: `calc(${x1 - x0} * var(--sp))`, height: `calc(${height} * var(--sp))` }}>
+      {columns.length ? <rect className="caret" x={Math.min(...columns) - 1.1} width={Math.max(...columns) - Math.min(...columns) + 2.2} y={0} height={height} /> : null}
+      <path className="band" d={shapes.band} />
+      {shapes.reaches.map((d) => (
+        <path key={d} className="reach" d={d} />
+      ))}
+      {shapes.wedges.map(({ d, silent }) => (
+        <path key={d} className={silent ? 'glide silent' : 'glide'} d={d} />
+      ))}
+      {shapes.ticks.map(({ y, mm }) => (
+        <g key={mm} className="mm">
+          <path d={`M${x1 - 3.3} ${y}h0.6`} />
+          <text x={x1 - 2.5} y={y + 0.5}>
+            {mm}
+          </text>
+        </g>
+      ))}
+      {shapes.positions.map(({ x, y, position }) => (
+        <text key={x} className="posname" x={x - 0.8} y={y}>
+          {words.offers.position(position)}
+        </text>
+      ))}
+      {shapes.notes.map((note) => (
+        <Sounding key={note.note} note={note} lit={inHand.includes(note.note)} onNote={onNote} />
+      ))}
+    </svg>
+  );
+}

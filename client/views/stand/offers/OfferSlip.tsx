@@ -1,0 +1,109 @@
+import type { ReactNode } from 'react';
+import type { Offer } from '../../../fingering/messages.ts';
+import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import { selected } from '../../../tools/caret/reducer.ts';
+import { words } from '../../../words/words.ts';
+import type { Desk } from '../desk.ts';
+import { pencilled } from '../shownMarks.ts';
+import { Slip } from '../Slip.tsx';
+import { HandPicture } from './HandPicture.tsx';
+import { takeOffer } from './take.ts';
+
+interface Props {
+  desk: Desk;
+  offer: Offer;
+  letter: string;
+  index: number;
+  systemId: string;
+  drawing: EngravedSystem;
+  reach: { x0: number; x1: number };
+}
+
+function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
+  const { facts } = offer;
+  const alone = facts.steps.filter(({ slideAlone }) => slideAlone >= 0.5).length;
+  return (
+    <>
+      <h3>
+        <em>{letter}</em> <b>{words.offers.by[offer.by]}</b>
+      </h3>
+      <p className="why">{words.offers.facts(facts.shifts, facts.widest ? { mm: facts.widest.mm, zone: facts.widest.zone, fingers: facts.widest.fingers } : null, facts.slides.length, alone)}</p>
+    </>
+  );
+}
+
+function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'drawing'>): ReactNode {
+  const name = words.offers.label(letter);
+  return (
+    <div className="offer-whole">
+      <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} onNote={(note) => desk.move({ type: 'put', at: note })} />
+      <div className="told">
+        <p>
+          <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
+        </p>
+        {offer.cautions.map((caution) => (
+          <p key={caution} className="watch">
+            {caution}
+          </p>
+        ))}
+        <details>
+          <summary>{words.offers.steps}</summary>
+          <table>
+            <tbody>
+              {offer.steps.map(({ note, name: pitch, text }) => (
+                <tr key={note} className={note === desk.caret.at ? 'lit' : undefined}>
+                  <th scope="row">{pitch}</th>
+                  <td>{text}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+        <details>
+          <summary>{words.offers.costs(offer.cost)}</summary>
+          <table>
+            <tbody>
+              {offer.terms.map(({ term, cost }) => (
+                <tr key={term}>
+                  <th scope="row">{term}</th>
+                  <td>{cost.toFixed(2)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      </div>
+    </div>
+  );
+}
+
+/** One fingering as a slip of other paper: its few figures on the notes, what it asks, and when it is in focus the hand over time. */
+export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach }: Props): ReactNode {
+  const chosen = desk.offers.chosen === index;
+  const label = words.offers.label(letter);
+  return (
+    <>
+      <div className="slip-row" data-offer={letter}>
+        <Slip
+          id={`offer-${index}`} label={label} systemId={systemId} drawing={drawing} reach={reach} selected={selected(desk.caret, desk.walk.ids)} chosen={chosen}
+          marks={pencilled(offer.marks, 'all', desk.inForce, desk.index)} onChoose={() => desk.offers.choose(index)}
+        />
+        <article className={chosen ? 'facts chosen' : 'facts'} aria-label={label} aria-current={chosen || undefined} onClick={() => desk.offers.choose(index)}>
+          <Facts offer={offer} letter={letter} />
+          {chosen || !offer.beside[0] ? null : <p className="beside">{offer.beside[0]}</p>}
+          <p className="acts">
+            <button type="button" onClick={() => takeOffer(desk, index)}>
+              {words.offers.take} {chosen ? <kbd aria-hidden="true">Enter</kbd> : null}
+            </button>
+            {chosen ? null : (
+              <button type="button" onClick={() => desk.offers.choose(index)}>
+                {words.offers.look}
+              </button>
+            )}
+          </p>
+        </article>
+      </div>
+      {chosen ? <Whole desk={desk} offer={offer} letter={letter} drawing={drawing} /> : null}
+    </>
+  );
+}

@@ -1,0 +1,38 @@
+import { selected } from '../../../tools/caret/reducer.ts';
+import { words } from '../../../words/words.ts';
+import { mayMark, type Desk } from '../desk.ts';
+
+export const LETTERS = 'abcdefg';
+
+/** Writes the marks of a fingering into the pencil, as if typed: to be changed, laid as a slip or rubbed out. */
+export function takeOffer(desk: Desk, index = desk.offers.chosen): void {
+  const offer = desk.offers.found?.offers[index];
+  if (!offer) return;
+  if (desk.pencil.held !== 'alone' && !mayMark(desk)) return desk.say(words.stand.onlySection);
+  if (desk.pencil.held !== 'alone' && desk.state.locked) return desk.say(words.stand.lifted);
+  desk.write({ type: 'write', marks: offer.marks });
+  desk.offers.leave();
+  desk.say(words.offers.taken(LETTERS[index]!, offer.marks.length));
+}
+
+/** Measure under which the answer hangs: the one in hand while it is inside the passage, so that the picture follows from line to line. */
+export function hangsUnder({ offers: { asked }, facts, caret }: Desk): number | null {
+  if (!asked) return null;
+  const here = facts.notes.get(caret.at ?? '') ?? asked.measure;
+  const [from, to] = [facts.notes.get(asked.from) ?? asked.measure, facts.notes.get(asked.to) ?? asked.measure];
+  return from <= here && here <= to ? here : asked.measure;
+}
+
+/** Asks for fingerings of the passage in hand, or of the measure where one note is. */
+export function askOffers(desk: Desk): void {
+  const inHand = selected(desk.caret, desk.walk.ids);
+  const [one] = inHand;
+  const measure = one === undefined ? undefined : desk.facts.notes.get(one);
+  if (one === undefined || measure === undefined) return desk.say(words.stand.noNote);
+  const notes = inHand.length > 1 ? inHand : desk.walk.ids.filter((id) => desk.facts.notes.get(id) === measure);
+  const first = desk.facts.notes.get(notes[0]!) ?? measure;
+  desk.offers.ask({ from: notes[0]!, to: notes.at(-1)!, measure: first });
+  // The passage is kept by the question; the rosin is free to walk its notes.
+  if (inHand.length > 1) desk.move({ type: 'put', at: notes[0]! });
+  desk.move({ type: 'open', measure: first, slip: null });
+}
