@@ -109,7 +109,7 @@ export function prepare(request: FingeringRequest): Prepared {
 
 /**
  * The same line with one more pin, solved again only where the pin can change something: probabilities are worked in until they settle (1e-12), then
- * the costs. Null where the note has no state that keeps to the pin; `prepare` with the pin then looks further afield.
+ * the costs. Null where the note has no state left that keeps to the pin beside the pins there are; `prepare` with the pin then looks further afield.
  * Oracle: `prepare` with the pin.
  */
 export function withPin(prepared: Prepared, note: string, pin: Pin): Prepared | null {
@@ -119,7 +119,7 @@ export function withPin(prepared: Prepared, note: string, pin: Pin): Prepared | 
   const layer = layers[at];
   if (layer === undefined) return null;
   const k = layer.notes.indexOf(index);
-  const kept = layer.states.map((state) => keepsTo(request.instrument, state[k]!, pin));
+  const kept = layer.states.map((state, s) => prepared.chain.states[at]![s] !== -Infinity && keepsTo(request.instrument, state[k]!, pin));
   if (!kept.includes(true)) return null;
   const states = [...prepared.chain.states];
   states[at] = states[at]!.map((value, s) => (kept[s] ? value : -Infinity));

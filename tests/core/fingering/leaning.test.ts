@@ -40,4 +40,13 @@ describe('a pin', () => {
       kept.forEach((p, s) => expect(p).toBeCloseTo(other[s]!, 9));
     });
   });
+
+  it('that a chord cannot hold beside the pin of its other note is refused, and the line stays solved', () => {
+    const chord = lineFrom({ instrument: 'violin', tempo: 90, notes: [{ id: 'a', pitch: 60, measure: 1, onset: 0, duration: 1 }, { id: 'low', pitch: 62, measure: 1, onset: 1, duration: 1 }, { id: 'high', pitch: 71, measure: 1, onset: 1, duration: 1 }] }).line;
+    const low = withPin(prepare({ ...request, line: chord }), 'low', { string: 3, position: 1, finger: 0 })!;
+    expect(withPin(low, 'high', { string: 3 })).toBeNull();
+    const lowest = withPin(prepare({ ...request, line: chord }), 'low', { string: 4 })!;
+    expect(withPin(lowest, 'high', { string: 2 })).toBeNull();
+    expect(places(withPin(lowest, 'high', { string: 3 })!).slice(1).map((place) => place[0])).toEqual(['4', '3']);
+  });
 });
