@@ -67,7 +67,7 @@ export function lineOfPart(part: Part, first: number, last: number): PartLine {
 export function pinsOf(marks: readonly Mark[]): Map<string, Pin> {
   const pins = new Map<string, Pin>();
   for (const { note, value, seats } of marks) {
-    if (seats !== undefined || (value.kind !== 'finger' && value.kind !== 'string')) continue;
+    if ((seats !== undefined && seats !== 'all') || (value.kind !== 'finger' && value.kind !== 'string')) continue;
     pins.set(note, { ...pins.get(note), ...(value.kind === 'finger' ? { finger: value.finger } : { string: value.string }) });
   }
   return pins;

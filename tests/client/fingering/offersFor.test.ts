@@ -40,6 +40,12 @@ describe('fingerings for a passage of a part', () => {
     expect(beside.offers.filter(({ by }) => by === 'engine')).toHaveLength(5);
   });
 
+  it('take marks in force as the agreement gives them, with the seats they are for; those of some seats only are left to those seats', () => {
+    const inForce = (seats: 'all' | ['1i']) => [{ ...finger(ids[0]!, 4), seats }, { ...string(ids[0]!, 3), seats }];
+    expect(offersFor(part, { ...question, standing: inForce('all') }).offers.find(({ by }) => by === 'section')?.facts.steps[0]).toMatchObject({ finger: 4, string: 3 });
+    expect(offersFor(part, { ...question, standing: inForce(['1i']) }).offers.some(({ by }) => by === 'section')).toBe(false);
+  });
+
   it('cover the notes between the two that were named, whichever comes first', () => {
     const some = offersFor(part, { ...question, from: ids[4]!, to: ids[1]! });
     expect(some.offers[0]!.path.map(({ note }) => note)).toEqual(ids.slice(1, 5));
