@@ -1,4 +1,6 @@
-/** A seeded source of chance (mulberry32): the same seed, the same story. */
+import { chanceFrom } from '../../core/bowing/stagger/chance.ts';
+
+/** A seeded source of chance: the same seed, the same story. */
 export interface Chance {
   /** In [0, 1). */
   next(): number;
@@ -10,12 +12,6 @@ export interface Chance {
 }
 
 export function chance(seed: number): Chance {
-  let state = seed >>> 0;
-  const next = () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
+  const next = chanceFrom(seed);
   return { next, below: (below) => Math.floor(next() * below), happens: (probability) => next() < probability, pick: (list) => list[Math.floor(next() * list.length)]! };
 }

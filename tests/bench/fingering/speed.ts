@@ -9,11 +9,11 @@ import { weightsFor } from '../../../core/fingering/weights/weightsFor.ts';
 import { USUAL_HAND } from '../../../core/hand/reach.ts';
 import { violin } from '../../../core/instruments/violin.ts';
 import { cheapestPath } from '../../../core/search/cheapestPath.ts';
-import { mulberry } from './random.ts';
+import { chance } from '../../support/chance.ts';
 
 /** A wandering line in C major, eight notes a measure; invented. */
 function wandering(count: number) {
-  const random = mulberry(7);
+  const random = chance(7).next;
   const scale = [55, 57, 59, 60, 62, 64, 65, 67, 69, 71, 72, 74, 76, 77, 79, 81, 83, 84, 86, 88];
   let degree = 8;
   const notes = Array.from({ length: count }, (_, i) => {

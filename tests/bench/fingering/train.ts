@@ -1,7 +1,7 @@
 import { SLOTS } from '../../../core/fingering/fit/slots.ts';
 import { marginalsOf, stepFactors } from '../../../core/search/marginals.ts';
 import { PER_PLACE, PER_STEP, type Lesson } from './lesson.ts';
-import { mulberry } from './random.ts';
+import { chance } from '../../support/chance.ts';
 
 const NOTES_A_CHUNK = 128;
 const RATE = 0.15;
@@ -89,7 +89,7 @@ function chunksOf(lessons: Lesson[], random: () => number): [Lesson, number, num
 
 /** Weights fitted to the lessons, in hundredths as the product keeps them: average of the second half of the epochs. Same seed, same weights. */
 export function train(lessons: Lesson[], seed: number, epochs = 24): Int8Array {
-  const random = mulberry(seed);
+  const random = chance(seed).next;
   const trainer = new Trainer();
   const sum = new Float64Array(SLOTS);
   for (let epoch = 0; epoch < epochs; epoch += 1) {

@@ -1,23 +1,16 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPostgres } from '../../../server/store/postgres.ts';
-import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
-import { openHouse, type House } from '../../support/house.ts';
-import { layOut, type LaidOut } from '../../support/laidOut.ts';
+import { openLaidHouse, type LaidHouse } from '../../support/laidHouse.ts';
+import type { House } from '../../support/house.ts';
+import type { LaidOut } from '../../support/laidOut.ts';
 
-let database: TestDatabase;
+let opened: LaidHouse;
 let house: House;
 let laid: LaidOut;
 beforeAll(async () => {
-  database = await createTestDatabase();
-  const store = openPostgres(database.app);
-  laid = await layOut(store);
-  house = await openHouse(store);
+  opened = await openLaidHouse();
+  ({ house, laid } = opened);
 });
-afterAll(async () => {
-  await house.close();
-  await house.deps.store.close();
-  await database.drop();
-});
+afterAll(() => opened.close());
 
 const HAND = { factor: 0.8713, shortFourth: true };
 

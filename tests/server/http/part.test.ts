@@ -2,27 +2,20 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../../core/agreement/replay.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
-import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
-import { openHouse, type House, type Visitor } from '../../support/house.ts';
-import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
+import { openLaidHouse, type LaidHouse } from '../../support/laidHouse.ts';
+import { type House, type Visitor } from '../../support/house.ts';
+import { oneMark, type LaidOut } from '../../support/laidOut.ts';
 
-let database: TestDatabase;
+let opened: LaidHouse;
 let house: House;
 let laid: LaidOut;
 let people: Record<'librarian' | 'principal' | 'player' | 'guest', Visitor>;
 beforeAll(async () => {
-  database = await createTestDatabase();
-  const store = openPostgres(database.app);
-  house = await openHouse(store);
-  laid = await layOut(store);
+  opened = await openLaidHouse();
+  ({ house, laid } = opened);
   people = { librarian: await house.signIn(laid.librarian), principal: await house.signIn(laid.principal), player: await house.signIn(laid.player), guest: await house.signIn(laid.guest) };
 });
-afterAll(async () => {
-  await house.close();
-  await house.deps.store.close();
-  await database.drop();
-});
+afterAll(() => opened.close());
 
 const at = (path: string) => `/api/parts/${laid.part}${path}`;
 const ask = (visitor: Visitor, name: string, input: unknown, operation: string = randomUUID(), more: object = {}) => visitor.post(at(`/operations/${name}`), { operation, input, ...more });
