@@ -21,6 +21,9 @@ export interface Question {
   assumedTempo: number;
 }
 
+/** What the fingerings under a passage are called, in their order. */
+export const LETTERS = 'abcdefg';
+
 /** A fingering as it hangs under the passage. */
 export interface Offer {
   /** Who says so: the section's marks, the print, or the engine. */

@@ -17,12 +17,10 @@ import { withinHandWords } from '../../core/fingering/words/withinHandWords.ts';
 import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
-import type { Offer, Offers, Question } from './messages.ts';
+import { numberOf } from '../library/partIndex.ts';
+import { LETTERS, type Offer, type Offers, type Question } from './messages.ts';
 
 const BEST = 5;
-const LETTERS = 'abcdefg';
-
-const says = ({ value }: Mark): boolean => value.kind === 'finger' || value.kind === 'string';
 
 const printedIn = (part: Part, notes: ReadonlySet<string>): Mark[] =>
   part.measures.flatMap((measure) => measure.notes.filter(({ id }) => notes.has(id)).flatMap((note) => printedMarks(note).map((value) => ({ note: note.id, value }))));
@@ -37,8 +35,7 @@ interface Asked {
 function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fingering: PlainFingering, first: PlainFingering, letter: string): Offer {
   const facts = handFacts(played, fingering);
   const nameOf = noteNames(words, played.line);
-  const named: HandWords = { ...words, sideBySide: (where, a, b) => words.sideBySide(where, a, b).replace('; b ', `; ${letter} `) };
-  const beside = fingering === first ? null : explain(named, played, compareFingerings(played, first, fingering));
+  const beside = fingering === first ? null : explain(words, played, compareFingerings(played, first, fingering), [LETTERS[0]!, letter]);
   const caution = cautionWords(words, facts);
   const instead = options.hand === undefined ? null : withinHand(played.instrument, played.line, tempo, fingering, options);
   return {
@@ -56,7 +53,7 @@ function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fing
 }
 
 /**
- * What can be played in a passage: the section's fingering and the printed one as far as they are marked, then the engine's five best that differ,
+ * What can be played in a passage: the engine's five best that differ, then the section's fingering and the printed one as far as they are marked,
  * all keeping to what is pencilled. Empty with refusals where nothing can be played. Throws where the part names no string instrument.
  */
 export function offersFor(part: Part, question: Question): Offers {
@@ -71,9 +68,9 @@ export function offersFor(part: Part, question: Question): Offers {
   const tempo = whole.tempo ?? question.assumedTempo;
   const pencilled = question.pencilled.filter((mark) => notes.has(mark.note));
   const { aim, openStrings, players } = question;
-  const options: FingerLineOptions = { aim, openStrings, players, pins: pinsOf(pencilled), ...(question.hand ? { hand: question.hand } : {}) };
+  const options = { aim, openStrings, players, pins: pinsOf(pencilled), ...(question.hand ? { hand: question.hand } : {}) } satisfies FingerLineOptions;
   const played: PlayedLine = { instrument, line, ...(question.hand ? { hand: question.hand } : {}) };
-  const called = new Map(part.measures.map((measure) => [measure.ordinal, measure.number || String(measure.ordinal)]));
+  const called = new Map(part.measures.map((measure) => [measure.ordinal, numberOf(measure)]));
   const measure = (ordinal: number): string => `measure ${called.get(ordinal) ?? ordinal}`;
   const words: HandWords = { ...HAND_IN_ENGLISH, measure, measures: (a, b) => (a === b ? `Measure ${called.get(a) ?? a}` : `Measures ${called.get(a) ?? a} to ${called.get(b) ?? b}`) };
 
@@ -82,8 +79,8 @@ export function offersFor(part: Part, question: Question): Offers {
   if (first === undefined) return { offers: [], refusals: suggested.refusals };
   const asked: Asked = { played, tempo, options, words };
   const settled = (marks: readonly Mark[]): PlainFingering[] => {
-    const pins = pinsOf([...marks.filter((mark) => notes.has(mark.note) && says(mark)), ...pencilled]);
-    return pins.size > pinsOf(pencilled).size ? fingerLine(instrument, line, tempo, { ...options, pins, best: 1 }).fingerings : [];
+    const pins = pinsOf([...marks.filter((mark) => notes.has(mark.note)), ...pencilled]);
+    return pins.size > options.pins.size ? fingerLine(instrument, line, tempo, { ...options, pins, best: 1 }).fingerings : [];
   };
   const known = [
     ...suggested.fingerings.map((fingering) => ({ by: 'engine' as const, fingering })),

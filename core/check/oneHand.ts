@@ -1,5 +1,5 @@
 import { placeOnString, stringsFor } from '../hand/place.ts';
-import { reachOf } from '../hand/reach.ts';
+import { chordReach } from '../hand/reach.ts';
 import type { Instrument, Millimetres, StringNumber } from '../instruments/instrument.ts';
 import type { Finger } from '../music/mark.ts';
 
@@ -14,8 +14,6 @@ export type Hindrance = { kind: 'oneString' | 'apart' | 'oneFinger' | 'crossed' 
 
 /** One finger lies across two strings straight, or leaning this far; higher fingers may stand this far behind lower ones. Semitones; chosen, not measured. */
 const LEAN = 1;
-/** Double stops stretch beyond a line by this much: chosen, not measured. */
-const BEYOND_A_LINE = 1.15;
 
 function onStrings(instrument: Instrument, a: Held, b: Held, [sa, sb]: [StringNumber, StringNumber]): Hindrance | null | 'impossible' {
   const [one, other] = [a.midi - instrument.openStrings[sa - 1]!, b.midi - instrument.openStrings[sb - 1]!];
@@ -26,7 +24,7 @@ function onStrings(instrument: Instrument, a: Held, b: Held, [sa, sb]: [StringNu
   const [low, high] = a.finger < b.finger ? [one, other] : [other, one];
   if (high < low - LEAN) return { kind: 'crossed' };
   const mm = Math.abs(placeOnString(high, instrument.stringLength) - placeOnString(low, instrument.stringLength));
-  const limit = reachOf(instrument.name, a.finger, b.finger).stretched * BEYOND_A_LINE;
+  const limit = chordReach(instrument.name, a.finger, b.finger);
   return mm > limit ? { kind: 'wide', mm, limit } : null;
 }
 

@@ -1,7 +1,7 @@
 import type { Comparison } from './compare.ts';
 import type { FingeringFacts } from './explain/handFacts.ts';
 import type { PlayedLine } from './explain/playedLine.ts';
-import type { HandWords } from './words/handWords.ts';
+import type { HandWords, Names } from './words/handWords.ts';
 import { noteNames } from './words/noteNames.ts';
 import { fingerWords, passageWords } from './words/passageWords.ts';
 import { stretchWords } from './words/stepWords.ts';
@@ -28,11 +28,11 @@ export function totalWords(words: HandWords, name: string, { shifts, crossings, 
   return words.totals(name, { shifts, crossings, openStrings, slides: slides.length }, widest === null ? null : stretchWords(words, widest));
 }
 
-function costWords(words: HandWords, { cost, terms }: Comparison): string | null {
+function costWords(words: HandWords, [a, b]: Names, { cost, terms }: Comparison): string | null {
   if (Math.abs(cost.difference) < SMALLEST) return null;
   const dearer = cost.difference > 0 ? 1 : -1;
   const most = terms.filter(({ difference }) => Math.abs(difference) >= SMALLEST).slice(0, TERMS_TOLD);
-  return words.costs(dearer > 0 ? 'b' : 'a', Math.abs(cost.difference), most.map(({ term, difference }) => ({ term: words.terms[term] ?? term, difference: difference * dearer })));
+  return words.costs(dearer > 0 ? b : a, Math.abs(cost.difference), most.map(({ term, difference }) => ({ term: words.terms[term] ?? term, difference: difference * dearer })));
 }
 
 /** The caution where a stretch passes the limit, else null; never a clearance. */
@@ -42,21 +42,21 @@ export function cautionWords(words: HandWords, { steps }: FingeringFacts): strin
 
 /**
  * What a comparison means, in the words of a table: where the two part and what each does there, their totals, their costs, and the caution where a
- * stretch passes the limit. Example: "Measures 45 to 46: a stays in third position and crosses to the D string at the B flat; b shifts twice on the A
+ * stretch passes the limit. `names` are those of the two sides. Example: "Measures 45 to 46: a stays in third position and crosses to the D string at the B flat; b shifts twice on the A
  * string and slides audibly into measure 46."
  */
-export function explain(words: HandWords, played: PlayedLine, comparison: Comparison): Explanation {
+export function explain(words: HandWords, played: PlayedLine, comparison: Comparison, names: Names = ['a', 'b']): Explanation {
   const differences = comparison.differences.map(({ notes, measures, a, b }) => {
     const told = new Set([...notes, ...a.steps.map(({ note }) => note), ...b.steps.map(({ note }) => note)]);
     const nameOf = noteNames(words, played.line.filter(({ id }) => told.has(id)), measures[0] === measures[1] ? measures[0] : null);
     const [one, other] = [a, b].map((facts) => passageWords(words, played, facts, nameOf)) as [string, string];
     const alike = one === other;
-    return words.sideBySide(words.measures(...measures), alike ? fingerWords(words, a) : one, alike ? fingerWords(words, b) : other);
+    return words.sideBySide(words.measures(...measures), names, alike ? fingerWords(words, a) : one, alike ? fingerWords(words, b) : other);
   });
   return {
     differences: differences.length > 0 ? differences : [words.alike],
-    totals: [totalWords(words, 'a', comparison.a), totalWords(words, 'b', comparison.b)],
-    costs: costWords(words, comparison),
+    totals: [totalWords(words, names[0], comparison.a), totalWords(words, names[1], comparison.b)],
+    costs: costWords(words, names, comparison),
     caution: cautionWords(words, comparison.a) ?? cautionWords(words, comparison.b),
   };
 }

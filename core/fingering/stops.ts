@@ -1,5 +1,5 @@
 import { placeOnString } from '../hand/place.ts';
-import { reachOf } from '../hand/reach.ts';
+import { chordReach } from '../hand/reach.ts';
 import type { Instrument } from '../instruments/instrument.ts';
 import { THUMB, type Place } from './frame.ts';
 
@@ -15,11 +15,8 @@ function pairHolds(instrument: Instrument, a: Place, b: Place): boolean {
   const [low, high] = a.finger < b.finger ? [a, b] : [b, a];
   if (high.above < low.above) return false;
   const span = placeOnString(high.above, instrument.stringLength) - placeOnString(low.above, instrument.stringLength);
-  return span <= reachOf(instrument.name, low.finger, high.finger).stretched * EXCEPTIONAL_TO;
+  return span <= chordReach(instrument.name, low.finger, high.finger);
 }
-
-/** Chords are stretched beyond what a line is: tenths (118 mm on the violin in first position) are written and played; chosen, not measured. */
-const EXCEPTIONAL_TO = 1.15;
 
 /**
  * True when one hand holds all the places at once: one note a string, strings side by side, fingers in order, every pair within reach, one finger on

@@ -47,6 +47,12 @@ export function reachOf(instrument: InstrumentName, one: number, other: number, 
   return { comfortable: comfortable * scale, stretched: stretched * scale };
 }
 
+/** Chords are stretched beyond what a line is: tenths (118 mm on the violin in first position) are written and played; chosen, not measured. */
+const BEYOND_A_LINE = 1.15;
+
+/** How far two stopping fingers reach when they hold a chord, in mm. Example: 1-4 on the violin to 124. */
+export const chordReach = (instrument: InstrumentName, one: number, other: number): Millimetres => reachOf(instrument, one, other).stretched * BEYOND_A_LINE;
+
 /** The zone a distance between two fingers falls in. Example: 97 mm from 1 to 4 on the violin is stretched. */
 export function zoneOf(reach: Reach, span: Millimetres): Zone {
   return span <= reach.comfortable ? 'comfortable' : span <= reach.stretched ? 'stretched' : 'exceptional';

@@ -1,6 +1,6 @@
 import { EVENNESS, evenShare, STRETCH } from './costs/evenness.ts';
 import { areNeighbours, NEIGHBOUR } from './costs/neighbour.ts';
-import { costOfChange } from './costs/perChange.ts';
+import { costOfChange, type PerChange } from './costs/perChange.ts';
 import { strokeLengthCost } from './costs/strokeLength.ts';
 import type { StaggerProblem, StaggerSettings } from './problem.ts';
 import { SAME_TIME } from './problem.ts';
@@ -8,13 +8,7 @@ import type { Windows } from './windows.ts';
 import { closerThan, windowsOf } from './windows.ts';
 
 /** Points by kind of cost; they add up to the cost of the plan. */
-export interface Terms {
-  changes: number;
-  barline: number;
-  beat: number;
-  peak: number;
-  unhidden: number;
-  partnerShift: number;
+export interface Terms extends PerChange {
   strokeLength: number;
   neighbours: number;
   evenness: number;
@@ -44,12 +38,7 @@ export function termsOf(problem: StaggerProblem, settings: StaggerSettings, plan
     for (const index of plan[p]!) {
       const instant = instants[index]!;
       const cost = costOfChange(instant, index, player, partner);
-      terms.changes += cost.changes;
-      terms.barline += cost.barline;
-      terms.beat += cost.beat;
-      terms.peak += cost.peak;
-      terms.unhidden += cost.unhidden;
-      terms.partnerShift += cost.partnerShift;
+      for (const kind of Object.keys(cost) as (keyof PerChange)[]) terms[kind] += cost[kind];
       terms.strokeLength += strokeLengthCost(instant.time - from, player.comfortable);
       from = instant.time;
       const stretch = Math.floor(instant.time / STRETCH + SAME_TIME);

@@ -9,10 +9,6 @@ import { timingFeatures } from './features/timing.ts';
 import type { Slots } from './slots.ts';
 import { fillStep, type Step } from './step.ts';
 
-/** Named groups of the fitted features: what an explanation adds up. */
-export const PLACE_GROUPS = { place: placeFeatures, contour: contourFeatures } as const;
-export const STEP_GROUPS = { move: moveFeatures, timing: timingFeatures, spelling: spellingFeatures, figure: figureFeatures } as const;
-
 /** The weight slots of one place for one note. */
 export function placeSlots(slots: Slots, context: Context, place: Place): void {
   slots.clear();

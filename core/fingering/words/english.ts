@@ -83,7 +83,7 @@ export const HAND_IN_ENGLISH: HandWords = {
     noWay: (notes) => `No fingering within this hand was found for ${listed(notes)}. Leave a note to your desk partner, or ask the principal.`,
   },
   join: listed,
-  sideBySide: (where, a, b) => `${where}: a ${a}; b ${b}.`,
+  sideBySide: (where, names, a, b) => `${where}: ${names[0]} ${a}; ${names[1]} ${b}.`,
   totals: (name, { shifts, crossings, openStrings, slides }, stretch) =>
     `${name}: ${counted(shifts, 'shift')}, ${counted(crossings, 'string crossing')}, ${counted(openStrings, 'open note')}, ${counted(slides, 'audible slide')}${stretch === null ? '' : `; widest ${stretch}`}.`,
   costs: (name, more, most) => `${name} costs ${more.toFixed(2)} more: ${listed(most.map(({ term, difference }) => `${term} ${difference > 0 ? '+' : '−'}${Math.abs(difference).toFixed(2)}`))}.`,

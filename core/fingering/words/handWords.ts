@@ -7,6 +7,9 @@ import type { StopKind } from '../stopKind.ts';
 type Kind = PlainFingering['notes'][number]['step']['kind'];
 export type Way = 'up' | 'back';
 
+/** What the two sides of a comparison are called. */
+export type Names = readonly [a: string, b: string];
+
 /** Everything an explanation of the hand says, as pieces; another language is another table. */
 export interface HandWords {
   kind: Record<Kind, string>;
@@ -59,7 +62,7 @@ export interface HandWords {
     noWay(notes: readonly string[]): string;
   };
   join(clauses: readonly string[]): string;
-  sideBySide(where: string, a: string, b: string): string;
+  sideBySide(where: string, names: Names, a: string, b: string): string;
   totals(name: string, counts: { shifts: number; crossings: number; openStrings: number; slides: number }, stretch: string | null): string;
   costs(name: string, more: number, most: readonly { term: string; difference: number }[]): string;
   alike: string;

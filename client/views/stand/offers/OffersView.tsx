@@ -1,12 +1,12 @@
 import type { CSSProperties, MouseEvent, ReactNode } from 'react';
 import { AIMS, type Aim } from '../../../../core/fingering/aims.ts';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import { LETTERS } from '../../../fingering/messages.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 import { measureName } from '../sentence.ts';
 import { factsSide } from '../slipWindow.ts';
 import { OfferSlip } from './OfferSlip.tsx';
-import { LETTERS } from './take.ts';
 
 function stretch(desk: Desk, { geometry }: EngravedSystem): { x0: number; x1: number } {
   const { asked } = desk.offers;

@@ -1,8 +1,7 @@
+import { LETTERS } from '../../../fingering/messages.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { words } from '../../../words/words.ts';
 import { mayMark, type Desk } from '../desk.ts';
-
-export const LETTERS = 'abcdefg';
 
 /** Writes the marks of a fingering into the pencil, as if typed: to be changed, laid as a slip or rubbed out. */
 export function takeOffer(desk: Desk, index = desk.offers.chosen): void {
