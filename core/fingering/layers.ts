@@ -22,6 +22,19 @@ export interface Layered {
   refusals: Refusal[];
 }
 
+/** Index of the layer that holds a note of the line, or -1: layers and their notes are in the order of the line. Logarithmic. */
+export function layerOf(layers: readonly Layer[], note: number): number {
+  let [from, to] = [0, layers.length - 1];
+  while (from <= to) {
+    const middle = (from + to) >> 1;
+    const { notes } = layers[middle]!;
+    if (notes.includes(note)) return middle;
+    if (notes[0]! > note) to = middle - 1;
+    else from = middle + 1;
+  }
+  return -1;
+}
+
 /** Ways to hold several notes at once, built up note by note. */
 function together(instrument: Instrument, options: Place[][]): Place[][] {
   let states: Place[][] = [[]];

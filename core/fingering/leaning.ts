@@ -1,4 +1,4 @@
-import type { Layer } from './layers.ts';
+import { layerOf, type Layer } from './layers.ts';
 import type { LineNote } from './line.ts';
 import type { Place } from './frame.ts';
 
@@ -73,17 +73,16 @@ export function leanOn(states: Float64Array[], layers: readonly Layer[], line: r
     });
   }
   if (kept.length > 1) return stretchesOf(touched);
-  const alike = new Set(figures(line).get(figureAt(line, note)));
-  alike.delete(note);
-  if (alike.size > 0) {
-    layers.forEach(({ notes, states: held }, i) => {
-      const k = notes.findIndex((other) => alike.has(other));
-      if (k === -1) return;
-      touched.add(i);
-      states[i] = states[i]!.map((value, s) => {
-        const place = held[s]![k]!;
-        return value + (place.string === first!.string && place.finger === first!.finger && place.position === first!.position ? SAME_FIGURE : 0);
-      });
+  const done = new Set([at]);
+  for (const other of figures(line).get(figureAt(line, note))!) {
+    const i = layerOf(layers, other);
+    if (i === -1 || done.has(i)) continue;
+    done.add(i);
+    touched.add(i);
+    const k = layers[i]!.notes.indexOf(other);
+    states[i] = states[i]!.map((value, s) => {
+      const place = layers[i]!.states[s]![k]!;
+      return value + (place.string === first!.string && place.finger === first!.finger && place.position === first!.position ? SAME_FIGURE : 0);
     });
   }
   return stretchesOf(touched);

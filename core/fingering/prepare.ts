@@ -8,7 +8,7 @@ import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
 import { leanOn, type Stretch } from './leaning.ts';
-import { layersOf, type Layer, type Refusal } from './layers.ts';
+import { layerOf, layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
@@ -115,7 +115,7 @@ export function prepare(request: FingeringRequest): Prepared {
 export function withPin(prepared: Prepared, note: string, pin: Pin): Prepared | null {
   const { request, layers } = prepared;
   const index = request.line.findIndex((other) => other.id === note);
-  const at = layers.findIndex((layer) => layer.notes.includes(index));
+  const at = layerOf(layers, index);
   const layer = layers[at];
   if (layer === undefined) return null;
   const k = layer.notes.indexOf(index);
