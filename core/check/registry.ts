@@ -14,6 +14,9 @@ import shiftInTime from './rules/fingering/shift-in-time.ts';
 import thumb from './rules/fingering/thumb.ts';
 import tiedOver from './rules/fingering/tied-over.ts';
 import zeroIsOpen from './rules/fingering/zero-is-open.ts';
+import marksDisagree from './rules/notation/marks-disagree.ts';
+import retakeInsideSlur from './rules/notation/retake-inside-slur.ts';
+import slurMarkNowhere from './rules/notation/slur-mark-nowhere.ts';
 import changeOnBarline from './rules/section/change-on-barline.ts';
 import tooManyAtOnce from './rules/section/too-many-at-once.ts';
 import type { Rule } from './rule.ts';
@@ -38,4 +41,7 @@ export const RULES: readonly Rule[] = [
   partnersShiftTogether,
   tooManyAtOnce,
   changeOnBarline,
+  marksDisagree,
+  retakeInsideSlur,
+  slurMarkNowhere,
 ];
