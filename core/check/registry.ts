@@ -1,4 +1,10 @@
+import changeInTremolo from './rules/bow/change-in-tremolo.ts';
+import changePastNote from './rules/bow/change-past-note.ts';
+import chordUp from './rules/bow/chord-up.ts';
+import hookApart from './rules/bow/hook-apart.ts';
 import outlastsBow from './rules/bow/outlasts-bow.ts';
+import plucked from './rules/bow/plucked.ts';
+import retakeInTime from './rules/bow/retake-in-time.ts';
 import sameDirection from './rules/bow/same-direction.ts';
 import partnersChangeTogether from './rules/desk/partners-change-together.ts';
 import partnersShiftTogether from './rules/desk/partners-shift-together.ts';
@@ -44,4 +50,10 @@ export const RULES: readonly Rule[] = [
   marksDisagree,
   retakeInsideSlur,
   slurMarkNowhere,
+  plucked,
+  changePastNote,
+  changeInTremolo,
+  retakeInTime,
+  hookApart,
+  chordUp,
 ];
