@@ -20,9 +20,13 @@ import shiftInTime from './rules/fingering/shift-in-time.ts';
 import thumb from './rules/fingering/thumb.ts';
 import tiedOver from './rules/fingering/tied-over.ts';
 import zeroIsOpen from './rules/fingering/zero-is-open.ts';
+import bothBowsPrinted from './rules/notation/both-bows-printed.ts';
+import bowInsideSlur from './rules/notation/bow-inside-slur.ts';
+import markOnUnplayed from './rules/notation/mark-on-unplayed.ts';
 import marksDisagree from './rules/notation/marks-disagree.ts';
 import retakeInsideSlur from './rules/notation/retake-inside-slur.ts';
 import slurMarkNowhere from './rules/notation/slur-mark-nowhere.ts';
+import stringWords from './rules/notation/string-words.ts';
 import changeOnBarline from './rules/section/change-on-barline.ts';
 import tooManyAtOnce from './rules/section/too-many-at-once.ts';
 import type { Rule } from './rule.ts';
@@ -56,4 +60,8 @@ export const RULES: readonly Rule[] = [
   retakeInTime,
   hookApart,
   chordUp,
+  bowInsideSlur,
+  markOnUnplayed,
+  bothBowsPrinted,
+  stringWords,
 ];
