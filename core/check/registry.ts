@@ -6,6 +6,7 @@ import outlastsBow from './rules/bow/outlasts-bow.ts';
 import plucked from './rules/bow/plucked.ts';
 import retakeInTime from './rules/bow/retake-in-time.ts';
 import sameDirection from './rules/bow/same-direction.ts';
+import partnersBowedApart from './rules/desk/partners-bowed-apart.ts';
 import partnersChangeTogether from './rules/desk/partners-change-together.ts';
 import partnersShiftTogether from './rules/desk/partners-shift-together.ts';
 import exposedSlide from './rules/fingering/exposed-slide.ts';
@@ -27,7 +28,11 @@ import marksDisagree from './rules/notation/marks-disagree.ts';
 import retakeInsideSlur from './rules/notation/retake-inside-slur.ts';
 import slurMarkNowhere from './rules/notation/slur-mark-nowhere.ts';
 import stringWords from './rules/notation/string-words.ts';
+import dividedBowedAgainst from './rules/parts/divided-bowed-against.ts';
+import muteInTime from './rules/parts/mute-in-time.ts';
+import pizzInTime from './rules/parts/pizz-in-time.ts';
 import changeOnBarline from './rules/section/change-on-barline.ts';
+import sectionBowedApart from './rules/section/bowed-apart.ts';
 import tooManyAtOnce from './rules/section/too-many-at-once.ts';
 import type { Rule } from './rule.ts';
 
@@ -64,4 +69,9 @@ export const RULES: readonly Rule[] = [
   markOnUnplayed,
   bothBowsPrinted,
   stringWords,
+  pizzInTime,
+  muteInTime,
+  dividedBowedAgainst,
+  partnersBowedApart,
+  sectionBowedApart,
 ];
