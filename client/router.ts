@@ -6,16 +6,18 @@ export type Place =
   | { at: 'shelf' }
   | { at: 'folder'; programme: string }
   | { at: 'stand'; part: string; measure: number | null }
-  | { at: 'section'; part: string };
+  | { at: 'section'; part: string }
+  | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
 
 /** Place an address names; anything unknown is the shelf. */
 export function placeOf(path: string, search: string): Place {
-  const [, first = '', second = ''] = path.split('/').map(decodeURIComponent);
+  const [, first = '', second = '', third = ''] = path.split('/').map(decodeURIComponent);
   const query = new URLSearchParams(search);
   if (first === 'sign-in') return { at: 'signIn', token: query.get('token') };
   if (first === 'folder' && second) return { at: 'folder', programme: second };
   if (first === 'stand' && second) return { at: 'stand', part: second, measure: Number(query.get('m')) || null };
   if (first === 'section' && second) return { at: 'section', part: second };
+  if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
 
@@ -32,6 +34,8 @@ export function addressOf(place: Place): string {
       return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}` : ''}`;
     case 'section':
       return `/section/${encodeURIComponent(place.part)}`;
+    case 'rules':
+      return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Stage } from '../../core/agreement/state.ts';
 import { count, day, ordinalWord } from './english.ts';
+import { rules } from './rules.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -15,7 +16,8 @@ const STAGES: Record<Stage, string> = {
 /** Every word of the screens, in English. Another language is another table of the same type. */
 export const en = {
   name: 'Bowline',
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
+  rules,
   stages: STAGES,
   signIn: {
     ask: 'Open the link the librarian gave you.',
@@ -161,6 +163,7 @@ export const en = {
   checkerStopped: 'The checker stopped. Your marks are kept; load the page again, or mark on without it.',
   shelf: {
     middle: 'all programmes',
+    rules: 'What the spectacles look for: all rules',
     where: (n: number) => (n ? `${count(n, 'programme')} on the shelf.` : 'The shelf is empty.'),
     whereSub: 'Choose one to open its folder.',
     emptyLibrarian: 'Put a programme on the shelf, then lay a score on it.',

@@ -4,6 +4,7 @@ import type { Finding } from '../../../core/check/finding.ts';
 import { lensOf } from '../../drawing/lensOf.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -25,7 +26,8 @@ export function SectionFindings({ part, findings, chosen, why, onChoose }: { par
             <p className="mend">
               <button type="button" onClick={() => go({ at: 'stand', part, measure: finding.measure })}>
                 {words.section.onStand}
-              </button>
+              </button>{' '}
+              <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>
             </p>
           </article>
         );

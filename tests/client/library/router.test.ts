@@ -16,6 +16,8 @@ describe('addresses', () => {
     { at: 'stand', part: 'x', measure: null },
     { at: 'stand', part: 'x/y', measure: 46 },
     { at: 'section', part: 'x' },
+    { at: 'rules', rule: null },
+    { at: 'rules', rule: 'bow/same-direction' },
   ])('%o comes back from its address', (place) => {
     expect(read(addressOf(place))).toEqual(place);
   });
