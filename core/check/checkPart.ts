@@ -10,6 +10,6 @@ const isStringPart = (part: Part): part is Part & { instrument: InstrumentName }
  * `CheckSettings` where they come in). Same input, same findings. Where marks change one by one, keep a `standingCheck`.
  * Example: `checkPart({ part, seats: seatsFor(12), marks: [], settings: {} })`.
  */
-export function checkPart({ part, seats, settings, marks }: CheckInput): Finding[] {
-  return isStringPart(part) ? standingCheck({ part, seats, settings }).findings(marks) : [];
+export function checkPart({ part, seats, settings, marks, others }: CheckInput): Finding[] {
+  return isStringPart(part) ? standingCheck({ part, seats, settings }).findings(marks, others) : [];
 }

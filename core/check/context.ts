@@ -8,6 +8,7 @@ import type { Mark } from '../music/mark.ts';
 import type { InstrumentName, Measure, Part } from '../music/part.ts';
 import type { SeatId } from '../music/seat.ts';
 import { type TempoMap, tempoMap } from '../music/seconds.ts';
+import type { OtherSection } from './finding.ts';
 import { type SeatGroup, seatMarks } from './seatMarks.ts';
 import type { CheckSettings } from './settings.ts';
 
@@ -35,6 +36,14 @@ export interface CheckContext extends PartMusic {
   printed: readonly Stroke[][];
   /** Where players change bow at different places. */
   staggered: readonly StaggeredPassage[];
+}
+
+/** A part as marked for all of its section, and what stands beside it: for rules that compare whole parts. */
+export interface SectionContext extends PartMusic {
+  /** The bows as marked for the whole section, by voice, and as printed. */
+  common: readonly Stroke[][];
+  printed: readonly Stroke[][];
+  others: readonly OtherSection[];
 }
 
 /** Sounding MIDI key of the event's head; undefined where it has no pitch. */

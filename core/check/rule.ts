@@ -1,6 +1,6 @@
 import type { BowEvent } from '../bowing/events.ts';
 import type { SeatId } from '../music/seat.ts';
-import type { CheckContext, PartMusic } from './context.ts';
+import type { CheckContext, PartMusic, SectionContext } from './context.ts';
 import type { Severity } from './finding.ts';
 import type { CheckSettings } from './settings.ts';
 
@@ -65,6 +65,8 @@ interface Checks<Found> {
   /** Places far apart that belong together, found from the music alone; `compare` sees their measures and nothing else. */
   kin?(music: PartMusic): readonly Kin[];
   compare?(part: CheckContext, kin: Kin, report: (finding: Found) => void): void;
+  /** Looks over the whole part as marked for all of its section, and over those beside it: only for what is quick to compare. */
+  across?(section: SectionContext, report: (finding: Found) => void): void;
   /** How many are named in so many measures; all where absent. */
   most?(settings: CheckSettings, measures: number): number;
 }

@@ -1,13 +1,14 @@
 import type { Mark } from '../../music/mark.ts';
 import type { InstrumentName, Part } from '../../music/part.ts';
 import type { SeatId } from '../../music/seat.ts';
-import { type CheckContext, markedMusic, partMusic, type PartMusic } from '../context.ts';
-import type { Finding } from '../finding.ts';
+import { type CheckContext, markedMusic, partMusic, type PartMusic, type SectionContext } from '../context.ts';
+import type { Finding, OtherSection } from '../finding.ts';
 import { RULES } from '../registry.ts';
 import { type Index, named, type Reported, worded } from '../reported.ts';
 import type { Kin } from '../rule.ts';
 import { CheckSettings } from '../settings.ts';
 import { changedNotes } from './changedNotes.ts';
+import { sectionBows } from './sectionBows.ts';
 import { musicOf, type Stretch, widened } from './stretch.ts';
 
 export interface StandingInput {
@@ -19,11 +20,12 @@ export interface StandingInput {
 
 export interface StandingCheck {
   /** What the rules find with these marks in force, in the order of `checkPart`. */
-  findings(marks: readonly Mark[]): Finding[];
+  findings(marks: readonly Mark[], others?: readonly OtherSection[]): Finding[];
 }
 
 const NEAR = RULES.filter(({ check }) => check);
 const COMPARING = RULES.filter(({ kin }) => kin);
+const ACROSS = RULES.filter(({ across }) => across);
 
 const byNote = (marks: readonly Mark[]): Map<string, Mark[]> => {
   const onNote = new Map<string, Mark[]>();
@@ -63,6 +65,7 @@ export function standingCheck({ part, seats, settings: given }: StandingInput): 
   const measureOf = new Map(part.measures.flatMap(({ ordinal, notes }) => notes.map(({ id }) => [id, ordinal] as const)));
   const notes = new Map(part.measures.flatMap((measure) => measure.notes.map((note) => [note.id, note] as const)));
   const kin = COMPARING.flatMap((rule) => rule.kin!(music).map((one) => ({ rule, kin: one, stretches: stretchesOf(one.measures), within: new Set(one.measures) })));
+  const bows = sectionBows(music, seats);
   let known: { onNote: ReadonlyMap<string, readonly Mark[]>; near: Reported[]; compared: Reported[][] } | null = null;
 
   const marksIn = (within: PartMusic, onNote: ReadonlyMap<string, Mark[]>): Mark[] => within.measures.flatMap((measure) => measure.notes.flatMap(({ id }) => onNote.get(id) ?? []));
@@ -79,22 +82,26 @@ export function standingCheck({ part, seats, settings: given }: StandingInput): 
   };
 
   return {
-    findings(marks) {
+    findings(marks, others = []) {
       const onNote = byNote(marks);
       const index: Index = { notes, measures: part.measures, marks: onNote, seats };
+      const changed = changedNotes(known?.onNote ?? new Map(), onNote);
+      const section: SectionContext = { ...music, common: bows.common(onNote, changed), printed: bows.printed, others };
+      const whole: Reported[] = [];
+      for (const rule of ACROSS) rule.across!(section, (report) => whole.push(worded(rule, report, index)));
       const answer = (now: NonNullable<typeof known>): Finding[] => {
         known = now;
-        return named([...now.near, ...now.compared.flat()], settings, part.measures.length);
+        return named([...now.near, ...now.compared.flat(), ...whole], settings, part.measures.length);
       };
       if (!known) return answer({ onNote, near: near(markedMusic(music, seats, marks), index), compared: kin.map((one) => compare(one, index, onNote)) });
-      const ordinals = changedNotes(known.onNote, onNote).flatMap((note) => measureOf.get(note) ?? []);
+      const ordinals = changed.flatMap((note) => measureOf.get(note) ?? []);
       // Bows may have been joined before that no longer are: widen by both.
       const joined = [known.onNote, onNote];
       let kept = known.near;
       const fresh: Reported[] = [];
-      for (const changed of merged(stretchesOf(ordinals).map((stretch) => widened(stretch, music, joined)))) {
-        const inside = ({ finding: { measure } }: Reported): boolean => measure >= changed.from && measure <= changed.to;
-        const here = musicOf(music, widened(changed, music, joined));
+      for (const stretch of merged(stretchesOf(ordinals).map((here) => widened(here, music, joined)))) {
+        const inside = ({ finding: { measure } }: Reported): boolean => measure >= stretch.from && measure <= stretch.to;
+        const here = musicOf(music, widened(stretch, music, joined));
         kept = kept.filter((one) => !inside(one));
         fresh.push(...near(markedMusic(here, seats, marksIn(here, onNote)), index).filter(inside));
       }

@@ -13,7 +13,7 @@ export default defineRule({
     on: 'In {where} mutes go on with {seconds} s of silence{tempo}, where a section needs about {needed} s. Agree which desks put them on first.',
     off: 'In {where} mutes come off with {seconds} s of silence{tempo}, where a section needs about {needed} s. Agree which desks take them off first.',
   },
-  check(part, report) {
+  across(part, report) {
     const { muteTime, assumedDynamic, assumedTempo } = part.settings;
     const words = part.part.measures.flatMap(({ start, words: texts }) => texts.map(({ text, at }) => ({ from: quarters(start) + quarters(at), muted: muteWord(text) })));
     let now = false;
