@@ -30,6 +30,7 @@ function movesOf(desk: Desk): Move[] {
   const first: Move[] = !open ? [['Enter', ...both(tools.open), { do: 'enter' }]] : slipsHere(desk).slip && isPrincipal(desk) ? [['Enter', ...both(tools.inkIn), { do: 'enter' }]] : [];
   const rest: Move[] = [
     ['f', ...both(tools.fingerings), { do: 'fingerings' }],
+    ['v', tools.shareOut, tools.short.shareOut, { do: 'shareOut' }],
     ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }],
     ['w', tools.nextWatch, tools.short.watch, { do: 'nextFinding' }],
     ['g', ...both(tools.goTo), { do: 'goTo' }],

@@ -12,6 +12,7 @@ import type { OpenedPart } from '../../library/usePartSession.ts';
 import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
+import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
 import type { Desk } from './desk.ts';
 import { withDraft } from './standing.ts';
@@ -46,6 +47,12 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const offers = useOffers(view.part, rest);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 
+  useEffect(() => {
+    const carried = takeCarried(view.id);
+    if (!carried) return;
+    write({ type: 'take', marks: carried.marks });
+    setMessage(carried.sentence);
+  }, [view.id]);
   useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
   const looking = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
   const online = snapshot.status === 'live';
