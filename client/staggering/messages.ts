@@ -24,8 +24,6 @@ export interface Planned extends Pick<StaggerPlan, 'feasible' | 'provedInfeasibl
   allowed: number;
   crowdWindow: number;
   changes: number;
-  /** Decibels below the full level at the worst moment, as predicted. */
-  worst: number;
   /** Only what does not stand already. */
   marks: Mark[];
 }

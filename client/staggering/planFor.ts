@@ -1,4 +1,3 @@
-import { planLevel } from '../../core/bowing/stagger/level.ts';
 import { staggerPlan } from '../../core/bowing/stagger/plan.ts';
 import { crowdAllowed } from '../../core/bowing/stagger/problem.ts';
 import { sectionProblem, type SectionProblem } from '../../core/check/sectionPlan.ts';
@@ -32,7 +31,6 @@ export function planFor(part: Part, question: PlanQuestion): PlanAnswer {
       allowed: crowdAllowed(problem.players.length, settings.crowdShare),
       crowdWindow: settings.crowdWindow,
       changes: plan.flat().length,
-      worst: planLevel(problem, plan).worst,
       marks: planned.marksFor(plan),
     },
   };

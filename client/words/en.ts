@@ -328,6 +328,7 @@ export const en = {
     end: (who: string) => `${who}: the last bow goes the other way than the music after it wants.`,
     partners: (who: readonly string[], where: string, seconds: string) => `${who.join(' and ')} change ${seconds === '0' ? 'on the same part of the beat' : `${seconds} s too close together`} in ${where}.`,
     crowd: (players: number, seconds: string, where: string, allowed: number) => `${count(players, 'player')} change within ${seconds} s in ${where}; ${allowed} may.`,
+    more: (n: number) => `and ${n} more`,
     take: 'take into the pencil',
     taken: (marks: number) => `The plan is in the pencil: ${count(marks, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
     draftFirst: 'Marks are in the pencil. Lay them or take them back first; then v shares out the changes.',

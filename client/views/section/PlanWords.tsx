@@ -3,6 +3,9 @@ import { words } from '../../words/words.ts';
 import type { SectionPlan } from './useSectionPlan.ts';
 import { planSentences } from './planSentences.ts';
 
+/** Broken rules said outright; more are folded away. */
+const FIRST = 5;
+
 /** What the plan says, what it cannot keep, and what can be done with it. */
 export function PlanWords({ plan, name, mayMark, onTake, onLeave }: { plan: SectionPlan; name(ordinal: number): string; mayMark: boolean; onTake(): void; onLeave(): void }): ReactNode {
   if (plan.state === 'resting') return null;
@@ -18,12 +21,21 @@ export function PlanWords({ plan, name, mayMark, onTake, onLeave }: { plan: Sect
       </div>
       {said?.broken.length ? (
         <ul>
-          {said.broken.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
+          {said.broken.slice(0, FIRST).map((sentence, i) => (
+            <li key={i}>{sentence}</li>
           ))}
         </ul>
       ) : null}
-      {said?.level ? <p>{said.level}</p> : null}
+      {said && said.broken.length > FIRST ? (
+        <details>
+          <summary>{words.plan.more(said.broken.length - FIRST)}</summary>
+          <ul>
+            {said.broken.slice(FIRST).map((sentence, i) => (
+              <li key={i}>{sentence}</li>
+            ))}
+          </ul>
+        </details>
+      ) : null}
       {said?.advice ? <p className="watch">{said.advice}</p> : null}
       <p className="mend">
         {plan.planned?.marks.length && mayMark ? (

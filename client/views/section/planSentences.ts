@@ -1,5 +1,6 @@
 import { hidingAdvice } from '../../../core/bowing/dip.ts';
 import type { BrokenHere, Planned } from '../../staggering/messages.ts';
+import { capital } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
 
 const seconds = (value: number): string => String(Number(value.toFixed(2)));
@@ -23,15 +24,14 @@ function brokenWords({ rule, players, by, measure }: BrokenHere, { allowed, crow
  * A plan in sentences: what it says, then each rule of the section it cannot keep and by how much, then whether a plan can hide the changes at all.
  * `name`: the printed number of a measure.
  */
-export function planSentences(planned: Planned, name: (ordinal: number) => string): { lead: string; broken: string[]; level: string | null; advice: string | null } {
-  const { changes, players, feasible, provedInfeasible, broken, cost, bound, allowed, crowdWindow, worst } = planned;
+export function planSentences(planned: Planned, name: (ordinal: number) => string): { lead: string; broken: string[]; advice: string | null } {
+  const { changes, players, feasible, provedInfeasible, broken, cost, bound, allowed, crowdWindow } = planned;
   const where = words.inMeasures(name(planned.from), name(planned.to));
   const best = cost - bound < 1e-6 ? words.plan.best : words.plan.nearBest;
   const kept = words.plan.kept(changes, players, where, allowed, seconds(crowdWindow));
   return {
     lead: changes === 0 && feasible ? words.plan.oneBow(where) : feasible ? `${kept} ${best}` : provedInfeasible ? words.plan.cannot(where) : words.plan.notFound(where),
-    broken: broken.map((one) => brokenWords(one, planned, name)),
-    level: changes ? words.section.dips(worst.toFixed(2)) : null,
+    broken: broken.map((one) => capital(brokenWords(one, planned, name))),
     advice: hidingAdvice(players) ?? null,
   };
 }
