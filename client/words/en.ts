@@ -315,7 +315,7 @@ export const en = {
     again: 'plan again',
     who: 'Who plays',
     noNotes: 'There are no notes to bow in these measures. Choose others.',
-    working: (players: number, percent: number) => `The changes are being shared out among ${count(players, 'player').toLowerCase()}${percent ? `, ${percent} % done` : ''}. Esc leaves it.`,
+    working: (players: number, percent: number) => `The changes are being shared out among ${count(players, 'player').toLowerCase()}${percent ? `, ${percent} % done` : ''}. A long passage takes a minute or more; Esc leaves it.`,
     failed: 'No plan could be worked out here. Choose another passage, or pencil the changes by hand on the stand; what stands is kept.',
     oneBow: (where: string) => `One bow lasts through ${where}: nobody has to change.`,
     kept: (changes: number, players: number, where: string, allowed: number, seconds: string) =>
@@ -333,7 +333,7 @@ export const en = {
     taken: (marks: number) => `The plan is in the pencil: ${count(marks, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
     draftFirst: 'Marks are in the pencil. Lay them or take them back first; then v shares out the changes.',
     planned: (work: string, where: string) => `${work} · a plan, ${where}`,
-    sub: 'arrows: change, desk · Enter: take into the pencil · Esc: leave it',
+    sub: (mayTake: boolean) => `arrows: change, desk${mayTake ? ' · Enter: take into the pencil' : ''} · Esc: leave it`,
   },
   keys: {
     title: 'Keys on the stand',

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from '../support/browser.ts';
 import { seriousViolations } from './axe.ts';
 import { openHouse, type House } from './house.ts';
+import { Player } from './player.ts';
 import { Reader, signIn } from './reader.ts';
 
 const SIZES = { principal: { width: 1280, height: 800 }, player: { width: 1024, height: 1366 } };
@@ -92,6 +93,70 @@ describe('what a section has settled', PATIENT, () => {
     await principal.getByText('The usual numbers hold again').waitFor();
     expect(await settings()).not.toHaveProperty('bowSeconds');
     await player.waitForFunction(() => (document.querySelector('.settled input[value="free"]') as HTMLInputElement).checked);
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('a plan of the changes of a staggered passage', PATIENT, () => {
+  const WHY = 'Nobody runs out, and no desk together.';
+  const passage = { from: '47', to: '52' };
+  const ofPlan = () => pages.principal.getByRole('region', { name: 'A plan for the changes' });
+
+  it('is asked for on the stand with one key, and stands as a picture of the desks with its level and in words', async () => {
+    const { principal } = pages;
+    const stand = new Player(principal, house.origin);
+    await stand.stand(part);
+    await stand.goTo(passage.from);
+    await stand.press('v');
+    await ofPlan().getByText(/36 changes of bow among twelve players in measures 47 to 52/).waitFor();
+    await principal.getByRole('img', { name: /^Twelve seats at their desks over measures 47 to 52\. Nothing to watch\.$/ }).waitFor();
+    await principal.locator('.lanes .level .sounds').waitFor();
+    await principal.getByText(/expected to sound 0\.\d\d dB softer at the worst moment/).waitFor();
+  });
+
+  it('has no serious fault that axe knows of, at the size of a laptop and of a tablet', async () => {
+    const { principal, player } = pages;
+    await player.goto(principal.url());
+    const found: string[] = [];
+    for (const [role, page] of Object.entries(pages)) {
+      await page.getByText(/36 changes of bow among twelve players/).waitFor();
+      await page.locator('.lanes .level').waitFor();
+      found.push(...(await seriousViolations(page)).map((line) => `${role} ${line}`));
+      await page.screenshot({ path: join(PICTURES, `plan-${page.viewportSize()!.width}.png`) });
+    }
+    expect(found).toEqual([]);
+  });
+
+  it('is worked out anew when somebody is away', async () => {
+    const { principal } = pages;
+    await principal.locator('.plan-form summary').click();
+    await principal.getByLabel('Oren Halvard').uncheck();
+    await ofPlan().getByText(/among 11 players|among eleven players/).waitFor();
+    await principal.getByRole('img', { name: /^Eleven seats/ }).waitFor();
+    await principal.getByLabel('Oren Halvard').check();
+    await ofPlan().getByText(/among twelve players/).waitFor();
+  });
+
+  it('says in a sentence why measures with rests are no passage to share out', async () => {
+    const { principal } = pages;
+    await principal.getByLabel('from measure').fill('28');
+    await principal.getByLabel('to measure').fill('33');
+    await principal.getByRole('button', { name: 'share them out' }).click();
+    await ofPlan().getByText(/Measure 28 is plucked: no bow to share there/).waitFor();
+    await principal.goBack();
+    await ofPlan().getByText(/among twelve players/).waitFor();
+  });
+
+  it('goes into the pencil and is laid as a slip: each change on its own seat’s part', async () => {
+    const { principal } = pages;
+    await ofPlan().getByRole('button', { name: /take into the pencil/ }).click();
+    await principal.getByText(/The plan is in the pencil/).waitFor();
+    await new Player(principal, house.origin).lay(WHY);
+    await principal.getByText(/laid under the part for the section to see/).waitFor();
+    const laid = Object.values((await reader.part(part)).state.proposals).find(({ why }) => why === WHY)!;
+    const changes = laid.marks.filter(({ value }) => value.kind === 'change');
+    expect(changes.length).toBeGreaterThan(20);
+    for (const { seats } of changes) expect(seats).toHaveLength(1);
     expect(faults).toEqual([]);
   });
 });

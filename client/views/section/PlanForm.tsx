@@ -42,7 +42,7 @@ export function PlanForm({ section, index, from, to, absent, onAbsent, onPlan, s
   };
   const turn = (seat: SeatId, here: boolean) => onAbsent(here ? absent.filter((other) => other !== seat) : [...absent, seat]);
   return (
-    <details className="settled rows plan-form">
+    <details className="folded rows plan-form">
       <summary>{words.plan.form}</summary>
       <p>{words.plan.what}</p>
       <form onSubmit={onSubmit} key={`${from} ${to}`}>

@@ -7,7 +7,7 @@ import { planSentences } from './planSentences.ts';
 const FIRST = 5;
 
 /** What the plan says, what it cannot keep, and what can be done with it. */
-export function PlanWords({ plan, name, mayMark, onTake, onLeave }: { plan: SectionPlan; name(ordinal: number): string; mayMark: boolean; onTake(): void; onLeave(): void }): ReactNode {
+export function PlanWords({ plan, name, mayTake, onTake, onLeave }: { plan: SectionPlan; name(ordinal: number): string; mayTake: boolean; onTake(): void; onLeave(): void }): ReactNode {
   if (plan.state === 'resting') return null;
   const said = plan.planned ? planSentences(plan.planned, name) : null;
   return (
@@ -38,7 +38,7 @@ export function PlanWords({ plan, name, mayMark, onTake, onLeave }: { plan: Sect
       ) : null}
       {said?.advice ? <p className="watch">{said.advice}</p> : null}
       <p className="mend">
-        {plan.planned?.marks.length && mayMark ? (
+        {mayTake ? (
           <button type="button" onClick={onTake}>
             {words.plan.take} <kbd aria-hidden="true">Enter</kbd>
           </button>

@@ -69,6 +69,7 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
   const where = passage ? words.inMeasures(name(passage.from), name(passage.to)) : '';
   const chosen = here ? places.find(({ desk, second }) => desk === here.desk && Math.abs(second - here.second) < 0.01) : undefined;
   const mayMark = view.roles.includes('principal') || view.roles.includes('player');
+  const mayTake = mayMark && Boolean(planned?.marks.length);
   const limit = crowdAllowed(plan.input.seats.length, CheckSettings.parse(section.settings).togetherShare);
 
   const shown = useRef<HTMLElement>(null);
@@ -91,7 +92,7 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
   };
   const leave = () => ask(null);
   useChangeKeys(changes, here, setHere, { Enter: planned ? take : toStand, p: askAgain, ...(place.passage ? { Escape: leave } : {}) });
-  const planWords = <PlanWords plan={plan} name={name} mayMark={mayMark} onTake={take} onLeave={leave} />;
+  const planWords = <PlanWords plan={plan} name={name} mayTake={mayTake} onTake={take} onLeave={leave} />;
   return (
     <>
       <Glyphs glyphs={engraved.glyphs} />
@@ -125,7 +126,7 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
         <SettledForm section={section} mayChange={view.roles.some((role) => role !== 'player')} attempt={attempt} again={again} />
       </main>
       <SectionLedge
-        place={place} work={view.work.title} where={where} said={said} drawn={passages !== null} change={change} measure={name} plan={plan} more={!planned && (passages?.length ?? 0) > 1}
+        place={place} work={view.work.title} where={where} said={said} drawn={passages !== null} change={change} measure={name} plan={plan} mayTake={mayTake} more={!planned && (passages?.length ?? 0) > 1}
         onNext={() => setWhich((which + 1) % (passages?.length ?? 1))} onPlan={askAgain} onTake={take} onStand={toStand}
       />
     </>

@@ -19,6 +19,8 @@ interface Props {
   change: Change | undefined;
   measure(ordinal: number): string;
   plan: SectionPlan;
+  /** Its marks may go into this player's pencil. */
+  mayTake: boolean;
   /** There is another passage to turn to. */
   more: boolean;
   onNext(): void;
@@ -39,8 +41,8 @@ function sentence({ where, work, drawn, change, measure, plan }: Props): string 
 
 /** The ledge of the section: where the rosin stands, and what can be done with the passage. */
 export function SectionLedge(props: Props): ReactNode {
-  const { place, where, said, drawn, plan, more, onNext, onPlan, onTake, onStand } = props;
-  const sub = where ? (plan.planned ? words.plan.sub : words.section.sub) : drawn ? words.section.noneSub : null;
+  const { place, where, said, drawn, plan, mayTake, more, onNext, onPlan, onTake, onStand } = props;
+  const sub = where ? (plan.planned ? words.plan.sub(mayTake) : words.section.sub) : drawn ? words.section.noneSub : null;
   return (
     <Ledge
       here={place}
@@ -50,7 +52,7 @@ export function SectionLedge(props: Props): ReactNode {
         <div className="word-row">
           {more ? <LedgeWord word={words.section.next} cap="n" onPress={onNext} /> : null}
           {where ? <LedgeWord word={words.plan.again} cap="p" onPress={onPlan} /> : null}
-          {plan.planned?.marks.length ? <LedgeWord word={words.plan.take} cap="Enter" onPress={onTake} on /> : <LedgeWord word={words.section.onStand} cap="Enter" onPress={onStand} />}
+          {mayTake ? <LedgeWord word={words.plan.take} cap="Enter" onPress={onTake} on /> : <LedgeWord word={words.section.onStand} cap="Enter" onPress={onStand} />}
         </div>
       }
     />
