@@ -3,6 +3,9 @@ import { count, day, ordinalWord } from './english.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
+/** Measures by their printed numbers, "3" or "3, 5". */
+const measures = (numbers: string): string => `${numbers.includes(',') ? 'measures' : 'measure'} ${numbers}`;
+
 const STAGES: Record<Stage, string> = {
   pulled: 'pulled',
   withPrincipal: 'with the principal',
@@ -150,6 +153,28 @@ export const en = {
     failed: 'No fingering could be worked out here. Choose another passage, or mark it by hand; your marks are kept.',
     elsewhere: 'Nothing of this passage is played in this line; the arrows lead on.',
     taken: (letter: string, n: number) => `Fingering ${letter} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
+  },
+  hair: {
+    title: (where: string) => `The bow along its hair, ${where}`,
+    frog: 'frog',
+    point: 'point',
+    unit: 'mm',
+    working: 'The bows are being laid out along the hair. Any key goes on.',
+    failed: 'The bow could not be laid out along its hair here. Your marks are kept; press e twice to try again.',
+    off: 'put the bow away',
+    none: 'Nothing is bowed in this line.',
+    bows: (n: number, measure: string, mm: number) => `${count(n, 'bow')}; the longest, in measure ${measure}, takes ${mm} mm of hair.`,
+    lasts: 'The hair lasts everywhere.',
+    'runs-out': (direction: 'down' | 'up', measure: string, mm: number) => `The ${direction}-bow from measure ${measure} runs out: ${mm} mm of hair are missing.`,
+    'wrong-end': (direction: 'down' | 'up', measure: string, mm: number) => `The ${direction}-bow from measure ${measure} begins at the wrong end: at the usual speed ${mm} mm of hair are missing.`,
+    shared: (measure: string) => `From measure ${measure} on each seat changes in its own place; the down arrow turns to a seat and its own bow.`,
+    split: 'Split the slur, share out the changes, or play softer or faster.',
+    mend: (slower: string, faster: string) => `It lasts if the bows are drawn ${[slower && `slower in ${measures(slower)}`, faster && `faster in ${measures(faster)}`].filter(Boolean).join(' and ')}.`,
+    noMend: 'Split a slur or retake before it.',
+    table: 'Bow by bow',
+    columns: ['Measure', 'Bow', 'From the frog', 'Speed', 'Why this way'],
+    way: (from: number, to: number) => `${from} to ${to} mm`,
+    paces: { usual: 'usual', faster: 'faster than usual', slower: 'slower than usual' },
   },
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
@@ -344,10 +369,10 @@ export const en = {
       ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
       ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
       ['Enter', 'lay the slip; open the measure; ink in'], ['Esc', 'leave, close'], ['+ −', 'for, against'], ['s', 'say something'], ['a', 'set aside'], ['b', 'take your slip back'], ['m', 'put to rest'], ['i', 'what was set aside'],
-      ['f', 'fingerings for the passage in hand'], ['v', 'share out its bow changes'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
+      ['f', 'fingerings for the passage in hand'], ['v', 'share out its bow changes'], ['e', 'the bow along its hair'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
     ] as [string, string][],
   },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', short: { shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', short: { hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

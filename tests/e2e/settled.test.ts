@@ -160,3 +160,37 @@ describe('a plan of the changes of a staggered passage', PATIENT, () => {
     expect(faults).toEqual([]);
   });
 });
+
+describe('the bow along its hair', PATIENT, () => {
+  const picture = () => pages.player.getByRole('img', { name: /^The bow along its hair, measures? / });
+
+  it('lies under the staff of the passage at the press of a key, with its scale, its bows and the same in words', async () => {
+    const { player } = pages;
+    const stand = new Player(player, house.origin);
+    await stand.stand(part);
+    await stand.goTo('10');
+    await stand.press('e');
+    await picture().waitFor();
+    const bows = await picture().locator('.drawn').count();
+    await player.getByText('Bow by bow').click();
+    expect(await player.locator('.along-hair tbody tr').count()).toBe(bows);
+    await player.getByText(/the longest, in measure \d+, takes \d+ mm of hair/).waitFor();
+  });
+
+  it('follows the hand to the next line, and says of a passage that is shared out that each seat has its own bow', async () => {
+    const stand = new Player(pages.player, house.origin);
+    await stand.goTo('48');
+    await pages.player.getByText(/From measure 47 on each seat changes in its own place/).waitFor();
+    await picture().locator('.bow.shared').waitFor();
+    await stand.press('ArrowDown');
+    await picture().locator('.bow.shared').waitFor({ state: 'detached' });
+  });
+
+  it('has no serious fault that axe knows of, and is put away with the same key', async () => {
+    expect(await seriousViolations(pages.player)).toEqual([]);
+    await pages.player.screenshot({ path: join(PICTURES, 'hair-1024.png') });
+    await new Player(pages.player, house.origin).press('e');
+    await picture().waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  });
+});

@@ -10,7 +10,7 @@ import type { FindingPlace } from './findingPlaces.ts';
 import { GAP, Lane, LANE } from './Lane.tsx';
 import { LEVEL_HEIGHT, LevelCurve } from './LevelCurve.tsx';
 import { changesOf, clusters, desksOf } from './lanes.ts';
-import { timeAxis } from './timeAxis.ts';
+import { timeAxis } from '../../drawing/playedTime.ts';
 
 interface Props {
   passage: SectionPassage;

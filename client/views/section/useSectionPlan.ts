@@ -3,15 +3,16 @@ import type { CheckInput } from '../../../core/check/finding.ts';
 import type { AgreementState, PartFacts } from '../../../core/agreement/state.ts';
 import type { Part } from '../../../core/music/part.ts';
 import type { SeatId } from '../../../core/music/seat.ts';
+import type { AnswerState } from '../../asking/useAnswer.ts';
 import type { Passage } from '../../router.ts';
 import type { Planned } from '../../staggering/messages.ts';
-import { usePlan, type PlanState } from '../../staggering/usePlan.ts';
+import { usePlan } from '../../staggering/usePlan.ts';
 import { withDraft } from '../stand/standing.ts';
 
 type Standing = Omit<CheckInput, 'part'>;
 
 export interface SectionPlan {
-  state: PlanState;
+  state: AnswerState;
   /** How much of the work is done, 0 to 1. */
   share: number;
   /** How many are there to share the changes. */

@@ -191,6 +191,8 @@ export function perform(desk: Desk, command: Command): void {
       return vote(desk, command.do);
     case 'fingerings':
       return askOffers(desk);
+    case 'hair':
+      return desk.hair.turn();
     case 'shareOut':
       return shareOut(desk);
     case 'words':

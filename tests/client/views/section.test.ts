@@ -6,7 +6,7 @@ import { indexPart } from '../../../client/library/partIndex.ts';
 import { findingPlaces } from '../../../client/views/section/findingPlaces.ts';
 import { changesOf, closest, clusters, desksOf } from '../../../client/views/section/lanes.ts';
 import { passageSentence } from '../../../client/views/section/passageSentence.ts';
-import { timeAxis } from '../../../client/views/section/timeAxis.ts';
+import { timeAxis } from '../../../client/drawing/playedTime.ts';
 import { stepChange } from '../../../client/views/section/useChangeKeys.ts';
 import { words } from '../../../client/words/words.ts';
 import { smallPart } from '../../support/smallPart.ts';
