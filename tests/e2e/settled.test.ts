@@ -153,8 +153,9 @@ describe('a plan of the changes of a staggered passage', PATIENT, () => {
     await principal.getByText(/The plan is in the pencil/).waitFor();
     await new Player(principal, house.origin).lay(WHY);
     await principal.getByText(/laid under the part for the section to see/).waitFor();
-    const laid = Object.values((await reader.part(part)).state.proposals).find(({ why }) => why === WHY)!;
-    const changes = laid.marks.filter(({ value }) => value.kind === 'change');
+    const laid = async () => Object.values((await reader.part(part)).state.proposals).find(({ why }) => why === WHY);
+    await expect.poll(laid, { timeout: 20_000 }).toBeDefined();
+    const changes = (await laid())!.marks.filter(({ value }) => value.kind === 'change');
     expect(changes.length).toBeGreaterThan(20);
     for (const { seats } of changes) expect(seats).toHaveLength(1);
     expect(faults).toEqual([]);
