@@ -60,7 +60,7 @@ function findingOf(rule: Rule, report: Report, index: Index): Finding {
 export function checkPart(input: CheckInput): Finding[] {
   const settings = CheckSettings.parse(input.settings);
   if (!isStringPart(input.part)) return [];
-  const context = checkContext(input.part, input.seats, input.marks, settings);
+  const context = checkContext(input.part, input.seats, input.marks, settings, input.others);
   const index = indexOf(input);
   const findings: Finding[] = [];
   for (const rule of RULES) rule.check(context, (report) => findings.push(findingOf(rule, report, index)));

@@ -1,5 +1,6 @@
 import outlastsBow from './rules/bow/outlasts-bow.ts';
 import sameDirection from './rules/bow/same-direction.ts';
+import sameMusicBowed from './rules/bow/same-music.ts';
 import partnersChangeTogether from './rules/desk/partners-change-together.ts';
 import partnersShiftTogether from './rules/desk/partners-shift-together.ts';
 import exposedSlide from './rules/fingering/exposed-slide.ts';
@@ -16,6 +17,8 @@ import tiedOver from './rules/fingering/tied-over.ts';
 import zeroIsOpen from './rules/fingering/zero-is-open.ts';
 import changeOnBarline from './rules/section/change-on-barline.ts';
 import tooManyAtOnce from './rules/section/too-many-at-once.ts';
+import unisonBowedAgainst from './rules/section/unison-bowed-against.ts';
+import unisonSlurredOtherwise from './rules/section/unison-slurred-otherwise.ts';
 import type { Rule } from './rule.ts';
 
 /** Every rule of the checker, one line each. */
@@ -38,4 +41,7 @@ export const RULES: readonly Rule[] = [
   partnersShiftTogether,
   tooManyAtOnce,
   changeOnBarline,
+  unisonBowedAgainst,
+  unisonSlurredOtherwise,
+  sameMusicBowed,
 ];

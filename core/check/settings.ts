@@ -32,6 +32,9 @@ export const CheckSettings = z.object({
   slidesAtMost: z.number().min(0).max(100).default(1).describe('Audible slides pointed out per 100 measures, worst first; one always may be.'),
   openStrings: z.enum(OPEN_STRINGS).default('free').describe('What the section has settled about open strings: free, avoided or wanted.'),
   openStringFrom: seconds(0.4, 'A note this long counts as one on which an open string is heard.'),
-  sameMusicNotes: z.int().min(5).max(200).default(12).describe('Notes a passage must share with another before their fingers are compared.'),
+  unisonNotes: z.int().min(2).max(200).default(6).describe('Notes two sections must play in unison before their bows are compared.'),
+  rhythmNotes: z.int().min(4).max(400).default(16).describe('Notes two sections must play in one rhythm with the same slurs, on other pitches, before their bows are compared.'),
+  bassesMayReverse: z.boolean().default(false).describe('Double basses may bow the other way than cellos in unison.'),
+  sameMusicNotes: z.int().min(5).max(200).default(12).describe('Notes a passage must share with another before their fingers and bows are compared.'),
 });
 export type CheckSettings = z.infer<typeof CheckSettings>;

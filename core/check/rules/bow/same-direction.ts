@@ -1,6 +1,7 @@
 import type { Direction, Stroke } from '../../../bowing/strokes.ts';
 import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
+import { beginsAnew } from '../../knownDirections.ts';
 import { defineRule } from '../../rule.ts';
 import { counted } from '../../words.ts';
 
@@ -19,7 +20,7 @@ function clashesIn(strokes: readonly Stroke[], retakeRest: number, counted: numb
   let inRow = false;
   let sign: { stroke: Stroke; direction: Direction; index: number } | null = null;
   strokes.forEach((stroke, index) => {
-    if (stroke.tremolo || stroke.retake || stroke.restBefore >= retakeRest || strokes[index - 1]?.hooked) [sign, inRow] = [null, false];
+    if (beginsAnew(strokes, index, retakeRest)) [sign, inRow] = [null, false];
     if (stroke.tremolo || stroke.direction === null) return;
     if (sign) {
       const between = index - sign.index - 1;

@@ -1,0 +1,47 @@
+import { pitchName } from '../../../music/pitch.ts';
+import { besideOthers, type Bowing, type SharedPassage } from '../../besideOthers.ts';
+import { exposureAt } from '../../exposure.ts';
+import { defineRule } from '../../rule.ts';
+
+/** Notes on which one bow begins and the other goes on, though in print they agree; one a row, up to where both begin again. */
+function splitsIn({ notes }: SharedPassage): Bowing[] {
+  const splits: Bowing[] = [];
+  let inRow = false;
+  notes.forEach(({ own, other }, i) => {
+    if (own.marked.begins && other.marked.begins) inRow = false;
+    if (i === 0 || inRow || !own.marked.bowed || !other.marked.bowed) return;
+    if (own.marked.begins === other.marked.begins || own.printed.begins !== other.printed.begins) return;
+    splits.push(own);
+    inRow = true;
+  });
+  return splits;
+}
+
+export default defineRule({
+  id: 'section/unison-slurred-otherwise',
+  severity: 'collides',
+  summary: 'Sections that play the same together mark their slurs alike.',
+  why: 'Where one section splits a slur and the other does not, the bows part company until both begin together again. Slurs that differ in print are left to the print.',
+  source: ['common-practice', 'chosen'],
+  messages: {
+    split: 'In {where} a new bow begins on {pitch}, while the bow of {other}, who play it at the same time, goes on. Mark the slur alike in both, or leave it if it is meant.',
+    joined: 'In {where} the bow goes on through {pitch}, while {other}, who play it at the same time, begin a new bow. Mark the slur alike in both, or leave it if it is meant.',
+  },
+  check(part, report) {
+    for (const passage of besideOthers(part)) {
+      for (const { event, marked } of splitsIn(passage)) {
+        const { id, pitch, dynamic } = event.head;
+        report({
+          message: marked.begins ? 'split' : 'joined',
+          measure: event.measure,
+          notes: [id],
+          seats: [],
+          exposure: exposureAt(dynamic, part.settings.assumedDynamic),
+          place: `${id}/${passage.section}`,
+          ...(passage.likeness === 'rhythm' ? { severity: 'worthALook' as const } : {}),
+          facts: { pitch: pitch ? pitchName(pitch) : 'this note', other: passage.section },
+        });
+      }
+    }
+  },
+});
