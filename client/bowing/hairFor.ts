@@ -7,17 +7,23 @@ import { tempoMap } from '../../core/music/seconds.ts';
 import { quarters } from '../../core/music/time.ts';
 import type { HairAnswer, HairBow, HairQuestion } from './messages.ts';
 
+/** Seconds of bows are rounded to this. */
+const ROUNDING = 1e-4;
+
 /** A split slur is two bows, each half as long. */
-function bowsOf({ strokes, along, short }: PlainBowing, isShared: (notes: readonly string[]) => boolean): HairBow[] {
+function bowsOf({ strokes, along, short }: PlainBowing, isShared: (notes: readonly string[]) => boolean, measureAt: (second: number) => number): HairBow[] {
   const firstOf = (stroke: number) => along.findIndex((one) => one.stroke === stroke);
   return along.map(({ stroke, from, to, speed, pace }, i) => {
-    const { notes, measure, begins, ends, direction, reason, split } = strokes[stroke]!;
+    const { notes, measure, begins, ends, direction, reason, split, marked } = strokes[stroke]!;
     const second = along[i - 1]?.stroke === stroke;
     const middle = (begins + ends) / 2;
     const shared = isShared(notes);
     const lack = shared ? undefined : short.find((one) => one.stroke === stroke);
     return {
-      notes, measure, reason, from, to, speed, pace, shared,
+      notes, reason,
+      measure: second ? measureAt(middle) : measure,
+      from, to, speed, pace, shared,
+      marked: marked === true,
       direction: second ? (direction === 'down' ? 'up' : 'down') : direction,
       begins: second ? middle : begins,
       ends: split && !second ? middle : ends,
@@ -37,11 +43,13 @@ export function hairFor(part: Part, { marks, seats, seat, settings }: HairQuesti
   const isShared = (notes: readonly string[]) => seat === 'all' && groups.length > 1 && groups.every(({ marksOn }) => notes.some((note) => marksOn(note).changes.length > forAll(note).changes.length));
   const measures = { from: 1, to: part.measures.length };
   const bowings = partBowings({ part, instrument, tempo, signsOn, table: bowSeconds, assumedDynamic, measures, best: 1 });
+  const barlines = part.measures.map(({ ordinal, start }) => ({ ordinal, second: tempo.at(quarters(start)) }));
+  const measureAt = (at: number) => barlines.findLast(({ second }) => second <= at + ROUNDING)?.ordinal ?? 1;
   const last = part.measures.at(-1);
   return {
     hair: instrument.bowHair,
-    voices: bowings.map((bowing) => bowsOf(bowing, isShared)),
-    barlines: part.measures.map(({ ordinal, start }) => ({ ordinal, second: tempo.at(quarters(start)) })),
+    voices: bowings.map((bowing) => bowsOf(bowing, isShared, measureAt)),
+    barlines,
     end: last ? tempo.at(quarters(last.start) + quarters(last.length)) : 0,
   };
 }

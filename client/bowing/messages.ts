@@ -28,6 +28,8 @@ export interface HairBow {
   pace: PlainBowing['along'][number]['pace'];
   /** Where the hair does not last: what is missing, and which bows drawn otherwise would mend it. */
   short: { kind: 'runs-out' | 'wrong-end'; by: Millimetres; fix: { bow: number; pace: 'faster' | 'slower' }[] } | null;
+  /** Its direction is printed or marked; otherwise it is worked out. */
+  marked: boolean;
   /** Read for everybody, while each seat has changes of its own inside it. */
   shared: boolean;
   /** Why it goes this way. */

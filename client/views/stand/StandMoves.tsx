@@ -32,6 +32,7 @@ function movesOf(desk: Desk): Move[] {
     ['f', ...both(tools.fingerings), { do: 'fingerings' }],
     ['v', tools.shareOut, tools.short.shareOut, { do: 'shareOut' }],
     ['e', tools.hair, tools.short.hair, { do: 'hair' }],
+    ['y', tools.beside, tools.short.beside, { do: 'beside' }],
   ];
   const going: Move[] = [
     ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }],

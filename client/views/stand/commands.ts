@@ -193,6 +193,8 @@ export function perform(desk: Desk, command: Command): void {
       return askOffers(desk);
     case 'hair':
       return desk.hair.turn();
+    case 'beside':
+      return desk.beside.turn();
     case 'shareOut':
       return shareOut(desk);
     case 'words':

@@ -15,6 +15,7 @@ import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
 import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
 import type { Desk } from './desk.ts';
+import { useBeside } from './beside/useBeside.ts';
 import { useHair } from './hair/useHair.ts';
 import { withDraft } from './standing.ts';
 
@@ -47,7 +48,8 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
   const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
-  const bow = useHair(view.part, bowed);
+  const beside = useBeside(view);
+  const bow = useHair(view.part, bowed, beside.on);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 
   useEffect(() => {
@@ -64,6 +66,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
   };
 }

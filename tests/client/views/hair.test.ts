@@ -3,7 +3,7 @@ import type { HairBow } from '../../../client/bowing/messages.ts';
 import { hairSentences, shortSentence } from '../../../client/views/stand/hair/hairSentences.ts';
 import { HEIGHT, hairShapes, type LineOfMusic } from '../../../client/views/stand/hair/hairShapes.ts';
 
-const bow = (changes: Partial<HairBow>): HairBow => ({ notes: ['a'], measure: 1, direction: 'down', begins: 0, ends: 4, from: 0, to: 600, speed: 150, pace: 'usual', short: null, shared: false, reason: '', ...changes });
+const bow = (changes: Partial<HairBow>): HairBow => ({ notes: ['a'], measure: 1, direction: 'down', begins: 0, ends: 4, from: 0, to: 600, speed: 150, pace: 'usual', short: null, shared: false, marked: false, reason: '', ...changes });
 const notes: Record<string, number> = { a: 0, b: 1, c: 4, d: 6 };
 const line = (changes: Partial<LineOfMusic> = {}): LineOfMusic => ({ from: 0, to: 8, x: (second) => 10 * second, at: (note) => notes[note] ?? null, ...changes });
 

@@ -11,10 +11,10 @@ export interface HairOnStand {
   answer: HairAnswer | null;
 }
 
-/** The bow along its hair, for as long as it is wanted; worked out anew when a mark or the seat shown changes. */
-export function useHair(part: Part, rest: HairQuestion): HairOnStand {
+/** The bow along its hair, for as long as it is shown, or its answer `wanted` for another picture; worked out anew when a mark or the seat shown changes. */
+export function useHair(part: Part, rest: HairQuestion, wanted: boolean): HairOnStand {
   const [on, setOn] = useState(false);
-  const question = useMemo(() => (on ? rest : null), [on, rest]);
+  const question = useMemo(() => (on || wanted ? rest : null), [on, wanted, rest]);
   const { state, answer } = useAnswer(part, bower, question);
   const turn = useCallback(() => setOn((before) => !before), []);
   return { on, turn, state, answer };
