@@ -14,7 +14,7 @@ export interface BowAtEvent {
 }
 
 /** The bows of one voice, event by event of its line. Example: a slurred pair gives one that begins and one that does not. */
-export function bowsOnLine(line: Line, strokes: readonly Stroke[], { retakeRest, strokesCounted }: CheckSettings): BowAtEvent[] {
+export function bowsOnLine(line: Line, strokes: readonly Stroke[], { retakeRest, strokesCounted }: Pick<CheckSettings, 'retakeRest' | 'strokesCounted'>): BowAtEvent[] {
   const directions = knownDirections(strokes, retakeRest, strokesCounted);
   let next = 0;
   let reached = -1;

@@ -80,7 +80,8 @@ export function marksOnNote(note: Note, values: readonly MarkValue[]): NoteMarks
   return fields;
 }
 
-const isForAll = (mark: Mark, seats: readonly SeatId[]): boolean => mark.seats === undefined || mark.seats === 'all' || (seats.length > 0 && seats.every((seat) => isFor(mark.seats!, seat)));
+/** True when a mark is meant for every one of the `seats`. Example: a mark without seats is. */
+export const isForAll = (mark: Mark, seats: readonly SeatId[]): boolean => mark.seats === undefined || mark.seats === 'all' || (seats.length > 0 && seats.every((seat) => isFor(mark.seats!, seat)));
 
 function byNote(marks: readonly Mark[]): Map<string, MarkValue[]> {
   const values = new Map<string, MarkValue[]>();
