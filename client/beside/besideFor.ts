@@ -5,7 +5,7 @@ import type { Part } from '../../core/music/part.ts';
 import type { BesideAnswer, BesideQuestion } from './messages.ts';
 
 /** Notes in a row that count as the same music. Chosen, not measured: a player asks here on purpose, so fewer than a rule would want. */
-const LEAST = { unison: 3, rhythm: 4 };
+const LEAST = { unison: 3, rhythm: 6 };
 /** Anywhere in a part, few notes are alike by chance. Chosen, not measured. */
 const LEAST_AGAIN = { unison: 6, rhythm: 16 };
 

@@ -193,7 +193,7 @@ export const en = {
     again: 'The same music elsewhere in this part',
     as: { unison: (where: string) => `the same notes as in ${where}.`, rhythm: (where: string) => `the rhythm of ${where}.` },
     take: 'take this bowing',
-    taken: (whose: string, n: number) => `The bowing of ${whose} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
+    taken: (whose: string) => `The bowing of ${whose} is in the pencil. Enter lays it as a slip, z takes it back.`,
     sameAlready: (whose: string) => `Nothing of the bowing of ${whose} is to be added here.`,
     left: (n: number, why: string) => `Left behind on ${count(n, 'note').toLowerCase()}: ${why}`,
     off: 'put the others away',

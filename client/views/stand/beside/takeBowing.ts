@@ -27,5 +27,5 @@ export function takeBowing(desk: Desk, from: MarkedPart, runs: readonly Run[], w
   const reasons = [...new Set(left.map(({ why }) => why))].map((why) => WHY_LEFT[why]);
   const leftBehind = left.length ? words.beside.left(left.length, reasons.join(' ')) : '';
   if (marks.length) desk.write({ type: 'write', marks });
-  desk.say([marks.length ? words.beside.taken(whose, marks.length) : words.beside.sameAlready(whose), leftBehind].filter(Boolean).join(' '));
+  desk.say([marks.length ? words.beside.taken(whose) : words.beside.sameAlready(whose), leftBehind].filter(Boolean).join(' '));
 }
