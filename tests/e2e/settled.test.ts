@@ -195,3 +195,34 @@ describe('the bow along its hair', PATIENT, () => {
     expect(faults).toEqual([]);
   });
 });
+
+describe('how the other sections bow', PATIENT, () => {
+  const beside = () => pages.principal.getByRole('region', { name: /^How the other sections bow/ });
+  const sentence = () => pages.principal.getByRole('status');
+
+  it('stands under the line in hand with one key: every other string part over my own notes, and in words', async () => {
+    const stand = new Player(pages.principal, house.origin);
+    await stand.stand(part);
+    await stand.goTo('34');
+    await stand.press('y');
+    for (const name of ['Violin II', 'Viola', 'Violoncello', 'Double bass']) await beside().getByRole('article', { name, exact: true }).getByRole('img').waitFor();
+    await beside().getByRole('article', { name: 'Violin II', exact: true }).getByText(/The same notes as mine in measures 32 to 3\d\./).waitFor();
+  });
+
+  it('has no serious fault that axe knows of', async () => {
+    expect(await seriousViolations(pages.principal)).toEqual([]);
+    await pages.principal.screenshot({ path: join(PICTURES, 'beside-1280.png') });
+  });
+
+  it('the bowing of the same music elsewhere is taken into the pencil with one press, and taken back with another', async () => {
+    const stand = new Player(pages.principal, house.origin);
+    await stand.goTo('72');
+    const again = beside().getByRole('article', { name: 'The same music elsewhere in this part' });
+    await again.getByRole('button', { name: 'take this bowing' }).first().click();
+    await sentence().getByText(/The bowing of measures 68 to 71 is in the pencil/).waitFor();
+    await pages.principal.locator('main [data-state="proposed"]').first().waitFor();
+    await stand.press('z', 'y');
+    await beside().waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  });
+});
