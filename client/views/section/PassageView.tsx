@@ -8,8 +8,9 @@ import { numberOf, type PartIndex } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';
 import type { FindingPlace } from './findingPlaces.ts';
 import { GAP, Lane, LANE } from './Lane.tsx';
+import { LEVEL_HEIGHT, LevelCurve } from './LevelCurve.tsx';
 import { changesOf, clusters, desksOf } from './lanes.ts';
-import { timeAxis } from './timeAxis.ts';
+import { timeAxis } from '../../drawing/playedTime.ts';
 
 interface Props {
   passage: SectionPassage;
@@ -22,11 +23,13 @@ interface Props {
   /** Room for the names, staff spaces. */
   margin: number;
   label: string;
+  /** How many may change within a quarter second. */
+  limit: number;
   onHere(here: { second: number; desk: number }): void;
 }
 
 /** Desks front to back against time, under the passage as it is engraved; barlines run down through all of them. */
-export function PassageView({ passage, drawing, section, index, places, here, margin, label, onHere }: Props): ReactNode {
+export function PassageView({ passage, drawing, section, index, places, here, margin, label, limit, onHere }: Props): ReactNode {
   const { geometry } = drawing;
   const x = timeAxis(passage, geometry, index);
   const desks = desksOf(passage.seats.map(({ seat }) => seat));
@@ -37,11 +40,11 @@ export function PassageView({ passage, drawing, section, index, places, here, ma
   const ground = y(desks.length) + 5;
   const left = x(passage.start);
   const right = x(passage.end);
-  const limit = Math.max(1, Math.floor(section.seats.length / 8));
-  const height = ground + 3.5;
+  const curve = ground + 3.4;
+  const height = curve + LEVEL_HEIGHT;
   return (
     <svg className="music lanes" role="img" aria-label={label} viewBox={`${-margin} 0 ${geometry.width + margin} ${height}`} style={{ width: `calc(${geometry.width + margin} * var(--sp))`, height: `calc(${height} * var(--sp))` }}>
-      {here ? <rect className="caret" x={x(here.second) - 0.55} y="0" width="1.1" height={ground + 2} /> : null}
+      {here ? <rect className="caret" x={x(here.second) - 0.55} y="0" width="1.1" height={height} /> : null}
       <g className="sys" transform={`scale(${1 / UNITS})`} aria-hidden="true" dangerouslySetInnerHTML={{ __html: drawing.inner }} />
       {passage.barlines.map(({ ordinal, second }) => (
         <g key={ordinal}>
@@ -89,6 +92,7 @@ export function PassageView({ passage, drawing, section, index, places, here, ma
           </text>
         ))}
       </g>
+      <LevelCurve passage={passage} x={x} y={curve} label={left - 1.2} />
     </svg>
   );
 }

@@ -6,6 +6,8 @@ import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
 import type { Desk } from './desk.ts';
+import { BesideView } from './beside/BesideView.tsx';
+import { HairView } from './hair/HairView.tsx';
 import { OffersView } from './offers/OffersView.tsx';
 import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
@@ -66,6 +68,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             ) : (
               <EmptyStaff width={width} />
             )}
+            {drawing && desk.hair.on && i === row ? <HairView desk={desk} drawing={drawing} /> : null}
+            {drawing && desk.beside.on && i === row ? <BesideView desk={desk} drawing={drawing} /> : null}
             {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
             {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
           </div>

@@ -12,8 +12,11 @@ import type { OpenedPart } from '../../library/usePartSession.ts';
 import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
+import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
 import type { Desk } from './desk.ts';
+import { useBeside } from './beside/useBeside.ts';
+import { useHair } from './hair/useHair.ts';
 import { withDraft } from './standing.ts';
 
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
@@ -44,8 +47,17 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
     return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length) };
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
+  const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
+  const beside = useBeside(view);
+  const bow = useHair(view.part, bowed, beside.on);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 
+  useEffect(() => {
+    const carried = takeCarried(view.id);
+    if (!carried) return;
+    write({ type: 'take', marks: carried.marks });
+    setMessage(carried.sentence);
+  }, [view.id]);
   useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
   const looking = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
   const online = snapshot.status === 'live';
@@ -54,6 +66,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
   };
 }

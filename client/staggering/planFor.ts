@@ -1,0 +1,37 @@
+import { staggerPlan } from '../../core/bowing/stagger/plan.ts';
+import { crowdAllowed } from '../../core/bowing/stagger/problem.ts';
+import { sectionProblem, type SectionProblem } from '../../core/check/sectionPlan.ts';
+import type { InstrumentName, Part } from '../../core/music/part.ts';
+import type { PlanAnswer, PlanQuestion } from './messages.ts';
+
+/** Ordinal of the measure a second of the passage lies in, as near as the places to change tell. */
+function measureAt({ problem, places, from }: SectionProblem, second: number): number {
+  const at = problem.instants.findLastIndex(({ time }) => time <= second);
+  return places[at]?.measure ?? from;
+}
+
+/**
+ * Who changes bow when in a passage, as marks; or, in a sentence, why it is no passage to be shared out.
+ * Throws where the part names no string instrument.
+ */
+export function planFor(part: Part, question: PlanQuestion): PlanAnswer {
+  if (part.instrument === null) throw new Error('The part names no string instrument');
+  const found = sectionProblem({ ...question, part: part as Part & { instrument: InstrumentName } });
+  if ('refusal' in found) return { refusal: found.refusal.text };
+  const { planned } = found;
+  const { problem, settings, from, to } = planned;
+  const { feasible, provedInfeasible, cost, bound, broken, players } = staggerPlan(problem, settings);
+  const plan = players.map(({ changes }) => changes);
+  return {
+    planned: {
+      feasible, provedInfeasible, cost, bound, from, to,
+      duration: problem.duration,
+      broken: broken.map(({ rule, players, time, by }) => ({ rule, players, time, by, measure: measureAt(planned, time) })),
+      players: problem.players.length,
+      allowed: crowdAllowed(problem.players.length, settings.crowdShare),
+      crowdWindow: settings.crowdWindow,
+      changes: plan.flat().length,
+      marks: planned.marksFor(plan),
+    },
+  };
+}
