@@ -47,7 +47,7 @@ function findingOf(rule: Rule, report: Report, index: Index): Finding {
     seats: everyone ? 'all' : [...report.seats],
     exposure: Math.min(1, Math.max(0, report.exposure)),
     place: `${report.message}:${report.place ?? report.notes[0]}`,
-    fingerprint: fingerprintOf(report.notes.map((id) => index.notes.get(id)!), report.notes.flatMap((id) => index.marks.get(id) ?? []), everyone ? [] : report.seats),
+    fingerprint: fingerprintOf(report.notes.map((id) => index.notes.get(id)!), report.notes.flatMap((id) => index.marks.get(id) ?? []), everyone ? [] : report.seats, report.besides),
   };
 }
 

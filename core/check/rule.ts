@@ -22,6 +22,8 @@ export interface Report {
   severity?: Severity;
   /** Names the place where the first note alone does not: by a desk, a time, a figure. Nothing that an edit elsewhere changes. */
   place?: string;
+  /** What it depends on beyond its own notes and the marks on them: a mute ends when this changes too. */
+  besides?: string;
 }
 
 /** A report whose facts are exactly the blanks of its message. */

@@ -48,7 +48,7 @@ export default defineRule({
       for (const { own, bow, theirs } of clashesIn(passage)) {
         const { id, pitch, dynamic } = own.event.head;
         const exposure = exposureAt(dynamic, part.settings.assumedDynamic);
-        const place = { measure: own.event.measure, notes: [id], seats: [], place: `${id}/${passage.section}` };
+        const place = { measure: own.event.measure, notes: [id], seats: [], place: `${id}/${passage.section}`, besides: `${bow.direction} ${theirs.direction}` };
         const facts = { bow: bow.direction, theirs: theirs.direction, other: passage.section, pitch: pitch ? pitchName(pitch) : 'this note' };
         if (bow.printed && theirs.printed) report({ ...place, message: 'printed', severity: 'worthALook', exposure: exposure / 2, facts });
         else if (bow.counted || theirs.counted) report({ ...place, message: 'counted', severity: 'worthALook', exposure, facts });
