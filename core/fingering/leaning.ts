@@ -3,11 +3,11 @@ import type { LineNote } from './line.ts';
 import type { Place } from './frame.ts';
 
 /** Natural logs of likelihood ratios, chosen on the training data: the pinned position and string for what is near, fading by e in so many notes; the pinned place for the same figure elsewhere. */
-const NEAR_POSITION = 0.5;
-const NEAR_STRING = 1;
-const FADES_IN = 4;
-const REACHES = 12;
-const SAME_FIGURE = 4;
+const NEAR_POSITION = 0.4;
+const NEAR_STRING = 0.8;
+const FADES_IN = 3;
+const REACHES = 9;
+const SAME_FIGURE = 6;
 /** Notes on each side that must agree for a figure to count as the same. */
 const AROUND = 3;
 

@@ -1,9 +1,9 @@
-import { checkPart } from '../../core/check/checkPart.ts';
-import { standingCheck } from '../../core/check/standing/standingCheck.ts';
-import type { InstrumentName, Part } from '../../core/music/part.ts';
-import { seatsFor } from '../../core/music/seat.ts';
-import { chance } from '../support/chance.ts';
-import { anyMark, anyMarks, longPart } from '../support/longPart.ts';
+import { checkPart } from '../../../core/check/checkPart.ts';
+import { standingCheck } from '../../../core/check/standing/standingCheck.ts';
+import type { InstrumentName, Part } from '../../../core/music/part.ts';
+import { seatsFor } from '../../../core/music/seat.ts';
+import { chance } from '../../support/chance.ts';
+import { anyMark, anyMarks, longPart } from '../../support/longPart.ts';
 
 /** Time on the processor, in milliseconds: other work on the machine does not count. */
 function timed<T>(work: () => T): { result: T; ms: number } {
