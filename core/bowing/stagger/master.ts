@@ -2,7 +2,7 @@ import { chanceFrom } from './chance.ts';
 import { sumsOf } from './cheapestPath.ts';
 import type { Model } from './model.ts';
 import type { Column, Programme } from './simplex.ts';
-import { addColumn, copyOf, fix, optimise, programmeOf, reprice, restore, valueOf } from './simplex.ts';
+import { addColumn, copyOf, fix, optimise, programmeOf, restore, valueOf } from './simplex.ts';
 import type { Unit, Way } from './units.ts';
 import { cheapestWay, pointsOf, wayCost } from './units.ts';
 import type { Worth } from './worth.ts';
@@ -144,7 +144,9 @@ export interface Bounded {
 export function solve(master: Master, worth: Worth, pivots: number): Bounded {
   const { programme, kinds, room } = master;
   const windows = room.crowd.length;
-  let best: Bounded | undefined;
+  const free: Prices = { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
+  let best: Bounded = { bound: look(master, free).bound, prices: free };
+  let isFirst = true;
   let left = pivots - restore(programme, pivots);
   for (;;) {
     left -= 1 + optimise(programme, Math.max(1, left));
@@ -154,14 +156,15 @@ export function solve(master: Master, worth: Worth, pivots: number): Bounded {
         return kept ? KEPT * kept[r]! + (1 - KEPT) * price : price;
       });
     let isNew = false;
-    for (const kept of best ? [best.prices, undefined] : [undefined]) {
+    for (const kept of isFirst ? [undefined] : [best.prices, undefined]) {
       const prices = { crowd: between(worth.crowd, kinds.length, windows, kept?.crowd), stretch: between(worth.stretch, kinds.length + windows, room.stretch.length, kept?.stretch) };
       const found = look(master, prices);
-      if (!best || found.bound > best.bound) best = { bound: found.bound, prices };
+      if (found.bound > best.bound) best = { bound: found.bound, prices };
       isNew = found.isNew;
       if (isNew) break;
     }
-    if (!isNew || left <= 0 || valueOf(programme) - best!.bound < CLOSE) return best!;
+    isFirst = false;
+    if (!isNew || left <= 0 || valueOf(programme) - best.bound < CLOSE) return best;
   }
 }
 
@@ -185,17 +188,4 @@ export function place(master: Master, { column, kind, way }: Taken): void {
     room.stretch[model.stretch[instant]!]!--;
   }
   fix(programme, column);
-}
-
-/** Whether some crowd window takes more than it may in the programme's plan. */
-export function isOver({ programme, kinds, room, offset }: Master): boolean {
-  const first = offset - room.crowd.length - room.stretch.length;
-  return programme.basis.some((column, r) => column >= first && column < first + room.crowd.length && programme.level[r]! > 1e-6) || kinds.length === 0;
-}
-
-/** Sets what a change too many in a crowd window costs. */
-export function raiseCrowd({ programme, room, offset }: Master, crowd: number): void {
-  const first = offset - room.crowd.length - room.stretch.length;
-  for (let w = 0; w < room.crowd.length; w++) programme.cost[first + w] = crowd;
-  reprice(programme);
 }

@@ -1,19 +1,18 @@
-import type { Choice, Settled } from './choose.ts';
-import { choose } from './choose.ts';
+import type { Choice, Settled } from './choice.ts';
+import type { Chosen } from './choose.ts';
 import type { Draft } from './draft.ts';
 import { put, take } from './draft.ts';
 import type { Master } from './master.ts';
 import { addWay } from './master.ts';
 import type { Model } from './model.ts';
 import type { Meeting } from './shared.ts';
-import { candidateOf, meetingsIn, pointsAt, sharedBy } from './shared.ts';
+import { candidateOf, crowdRowsOf, meetingsIn, pointsAt, sharedBy } from './shared.ts';
 import { reducedCost } from './simplex.ts';
 import type { Unit, Way } from './units.ts';
 import { cheapestWay } from './units.ts';
 
-/** Candidates a unit brings at most, and times a choice is made anew because neighbours met; chosen by trying. */
+/** Candidates a unit brings at most; chosen by trying. */
 const MOST = 60;
-const AGAIN = 12;
 
 /** A unit and the kind it is of. */
 export interface Free {
@@ -45,52 +44,46 @@ function waysFor({ model, programme, ways, offset }: Master, draft: Draft, kind:
   return [present, ...worth.slice(0, MOST).map(({ way }) => way)];
 }
 
+/** How a choice is made: exact (`choose`) or in one go (`plunge`). */
+export type Method = (choice: Choice, known: readonly number[]) => Chosen;
+
 /**
- * Takes these units out and puts them back together, on the cheapest ways found that go with each other and with everybody else. Never dearer than before.
+ * Takes these units out and puts them back together, on the cheapest ways found that go with each other and with everybody else. Where the cheapest by the rows
+ * of the choice brings neighbours together, that one is put in all the same, to be mended, and the meeting is a row from then on: the draft may be dearer then.
  * @param met where neighbours met so far; more are added
- * @param nodes of the branch and price, at most
  * @returns whether it is proved that they cannot be put back cheaper
  */
-export function rechoose(master: Master, draft: Draft, free: readonly Free[], met: Meeting[], nodes: number): boolean {
+export function rechoose(master: Master, draft: Draft, free: readonly Free[], met: Meeting[], method: Method): boolean {
   const { model } = master;
   const players = free.flatMap(({ unit }) => unit);
   const takeAll = () => players.forEach((player) => take(model, draft, player));
   const putAll = (taken: readonly Way[]) => taken.forEach((way, u) => free[u]!.unit.forEach((player, m) => put(model, draft, player, way[m]!)));
-  let present: readonly Way[] = free.map(({ unit }) => unit.map((player) => draft.changes[player]!));
+  const present = free.map(({ unit }): Way => unit.map((player) => draft.changes[player]!));
   takeAll();
-  for (let time = 0; time < AGAIN; time++) {
-    const alone = draft.total;
-    const shared = sharedBy(model, draft, players, met);
-    const ways = free.map(({ kind }, u) => waysFor(master, draft, kind, present[u]!));
-    const groups = ways.map((list, u) => list.map((way) => candidateOf(model, shared, free[u]!.unit, way)));
-    const waysOf = (picked: readonly number[]) => picked.map((candidate, u) => ways[u]![candidate]!);
-    const find: Choice['find'] = (g, prices, settled, below) => {
-      const { kind, unit } = free[g]!;
-      const way = wayWithin(model, unit, unit.map((player) => pointsAt(model, shared, player, prices)), settled, below);
-      if (!way) return undefined;
-      addWay(master, kind, way);
-      ways[g]!.push(way);
-      return candidateOf(model, shared, unit, way);
-    };
-    const judge: Choice['judge'] = (picked) => {
-      putAll(waysOf(picked));
-      const cost = draft.total - alone;
-      takeAll();
-      return cost;
-    };
-    const chosen = choose({ groups, rows: shared.rows, find, judge }, groups.map(() => 0), nodes);
-    present = waysOf(chosen.picked);
-    if (!chosen.misjudged) {
-      putAll(present);
-      return chosen.isProved;
-    }
-    putAll(waysOf(chosen.misjudged));
-    const before = met.length;
-    const known = new Set(met.map(({ players: [a, b], window }) => `${a} ${b} ${window}`));
-    met.push(...meetingsIn(model, draft, players).filter(({ players: [a, b], window }) => !known.has(`${a} ${b} ${window}`)));
+  const alone = draft.total;
+  const shared = sharedBy(model, draft, players, met);
+  const ways = free.map(({ kind }, u) => waysFor(master, draft, kind, present[u]!));
+  const groups = ways.map((list, u) => list.map((way) => candidateOf(model, shared, free[u]!.unit, way)));
+  const waysOf = (picked: readonly number[]) => picked.map((candidate, u) => ways[u]![candidate]!);
+  const find: Choice['find'] = (g, prices, settled, below) => {
+    const { kind, unit } = free[g]!;
+    const way = wayWithin(model, unit, unit.map((player) => pointsAt(model, shared, player, prices)), settled, below);
+    if (!way) return undefined;
+    addWay(master, kind, way);
+    ways[g]!.push(way);
+    return candidateOf(model, shared, unit, way);
+  };
+  const judge: Choice['judge'] = (picked) => {
+    putAll(waysOf(picked));
+    const cost = draft.total - alone;
     takeAll();
-    if (met.length === before) break;
-  }
-  putAll(present);
+    return cost;
+  };
+  const rowsOf: Choice['rowsOf'] = (_, feature) => crowdRowsOf(model, shared, feature % model.usable.length);
+  const { picked, misjudged, isProved } = method({ groups, rows: shared.rows, find, judge, rowsOf }, groups.map(() => 0));
+  putAll(waysOf(misjudged ?? picked));
+  if (!misjudged) return isProved;
+  const known = new Set(met.map(({ players: [a, b], window }) => `${a} ${b} ${window}`));
+  met.push(...meetingsIn(model, draft, players).filter(({ players: [a, b], window }) => !known.has(`${a} ${b} ${window}`)));
   return false;
 }

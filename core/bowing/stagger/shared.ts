@@ -1,5 +1,5 @@
 import { sumsOf } from './cheapestPath.ts';
-import type { Candidate, Row } from './choose.ts';
+import type { Candidate, Row } from './choice.ts';
 import { EVENNESS } from './costs/evenness.ts';
 import { NEIGHBOUR } from './costs/neighbour.ts';
 import type { Draft } from './draft.ts';
@@ -50,6 +50,13 @@ export function sharedBy(model: Model, draft: Draft, players: readonly number[],
 }
 
 const isWithin = ({ crowd }: Model, instant: number, window: number): boolean => crowd.from[instant]! <= window && window <= crowd.to[instant]!;
+
+/** Rows of the crowd windows a change at an instant lies in. */
+export function crowdRowsOf(model: Model, { crowd }: Shared, instant: number): number[] {
+  const rows: number[] = [];
+  for (let w = model.crowd.from[instant]!; w <= model.crowd.to[instant]!; w++) if (crowd[w]! >= 0) rows.push(crowd[w]!);
+  return rows;
+}
 
 /** A way as a candidate. Its cost counts the neighbours who are in. */
 export function candidateOf(model: Model, { crowd, stretch, meetings, beside }: Shared, unit: Unit, way: Way): Candidate {

@@ -33,6 +33,10 @@ function strokesThrough(strokes: Strokes, musts: readonly number[]): Strokes {
   return { ...strokes, reach };
 }
 
+function keepApart({ desk }: Model, one: readonly number[], other: readonly number[]): boolean {
+  return one.every((i) => other.every((j) => desk.to[Math.min(i, j)]! < desk.from[Math.max(i, j)]!));
+}
+
 /**
  * The cheapest way of a unit where each of its players pays these points for a change. A desk's own rules are kept.
  * @param below only ways that cost less
@@ -47,6 +51,10 @@ export function cheapestWay(model: Model, unit: Unit, points: readonly Float64Ar
     return cost < below ? { changes: [changes], cost } : { changes: [[]], cost: Infinity };
   }
   const other = strokesThrough(model.players[second]!.strokes, musts[1] ?? []);
+  const alone = [cheapestPath(strokes, points[0]!, []), cheapestPath(other, points[1]!, [])] as const;
+  const least = alone[0].cost + alone[1].cost;
+  if (least >= below) return { changes: [[], []], cost: Infinity };
+  if (keepApart(model, alone[0].changes, alone[1].changes)) return { changes: [alone[0].changes, alone[1].changes], cost: least };
   return cheapestPair([{ strokes, at: points[0]! }, { strokes: other, at: points[1]! }], model.desk, below);
 }
 

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Candidate, choose, costOfChoice } from '../../../../core/bowing/stagger/choose.ts';
+import type { Candidate } from '../../../../core/bowing/stagger/choice.ts';
+import { costOfChoice } from '../../../../core/bowing/stagger/choice.ts';
+import { choose } from '../../../../core/bowing/stagger/choose.ts';
 
 const ROWS = 5;
 const candidate = fc.record({ cost: fc.nat(30), uses: fc.uniqueArray(fc.nat(ROWS - 1), { maxLength: 3 }), twice: fc.boolean() }).map(({ cost, uses, twice }): Candidate => ({
