@@ -38,21 +38,20 @@ export interface Found {
 /** Programmes solved in one plunge at most; how far chance shifts each next one. Chosen by trying. */
 const NODES = 60;
 const JITTER = 0.1;
+/** Plans looked for with everybody alone before whole desks are. */
+const QUICK = 3;
 /** Turns tried where no plan was found, as shares of the shortest limit; chosen, not measured. */
 const SHORTEST_TURN = 0.5;
 const TURN_STEP = 0.04;
 
-/** Another whole plan out of the programme, in the draft. */
-function another(master: Master, root: Bounded, draft: Draft, met: Meeting[], round: number, chance: () => number): void {
-  const { model, kinds } = master;
-  if (kinds.length * 4 <= model.players.length) {
-    const fresh = emptyDraft(model);
-    dive(master, root.prices, fresh, FULL_WORTH, round * JITTER, chance);
-    restoreTo(model, draft, fresh.changes);
-    return;
-  }
-  const free = kinds.flatMap((units, kind) => units.map((unit) => ({ kind, unit })));
-  rechoose(master, draft, free, met, (choice, known) => plunge(choice, known, round * JITTER, chance, NODES));
+/** Whether so many units are alike that the programme speaks of kinds rather than of single ones. */
+const isAlike = ({ kinds, model }: Master): boolean => kinds.length * 4 <= model.players.length;
+
+/** A whole plan out of the programme where many units are alike. */
+function dived(master: Master, { prices }: Bounded, round: number, chance: () => number): Found['changes'] {
+  const fresh = emptyDraft(master.model);
+  dive(master, prices, fresh, FULL_WORTH, round * JITTER, chance);
+  return fresh.changes;
 }
 
 /**
@@ -70,19 +69,25 @@ export function* planning(model: Model, effort: Effort): Generator<Found, void> 
     return (best = { ...best, bound });
   };
   yield best;
-  // Alone first: that is quick, and often the plan already costs what everybody alone would pay at least.
-  const players = model.players.map((_, p) => [p]);
-  const alone = solve(masterOf(model, players, FULL_WORTH), FULL_WORTH, effort.pivots);
-  improve(model, draft, priceAt(model, alone.prices), effort.tries, Math.ceil(alone.bound - 1e-6), chance);
-  yield keep(Math.ceil(alone.bound - 1e-6));
-  if (best.total <= best.bound) return;
+  // Everybody alone first: that is quick, and often the plan already costs what all would pay alone at least.
+  const alone = masterOf(model, model.players.map((_, p) => [p]), FULL_WORTH);
+  const quick = solve(alone, FULL_WORTH, effort.pivots);
+  const least = Math.ceil(quick.bound - 1e-6);
+  for (let round = 0; round < (isAlike(alone) ? QUICK : 1) && best.total > least; round++) {
+    if (isAlike(alone)) restoreTo(model, draft, dived(alone, quick, round, chance));
+    improve(model, draft, priceAt(model, quick.prices), effort.tries, least, chance);
+    yield keep(least);
+  }
+  if (best.total <= least) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);
   const root = solve(master, FULL_WORTH, effort.pivots);
   const bound = Math.max(best.bound, Math.ceil(root.bound - 1e-6));
   const prices = priceAt(model, root.prices);
+  const free = master.kinds.flatMap((units, kind) => units.map((unit) => ({ kind, unit })));
   const met: Meeting[] = [];
   for (let round = 0; round < effort.rounds && best.total > bound; round++) {
-    another(master, root, draft, met, round, chance);
+    if (isAlike(master)) restoreTo(model, draft, dived(master, root, round, chance));
+    else rechoose(master, draft, free, met, (choice, known) => plunge(choice, known, round * JITTER, chance, NODES));
     improve(model, draft, prices, effort.tries, bound, chance);
     yield keep(bound);
   }
