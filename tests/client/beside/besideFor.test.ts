@@ -14,12 +14,12 @@ const beside = (others: OtherPart[]) => besideFor(MINE, { others }, () => {});
 const sides = (marks: readonly Mark[]) => [{ part: THEIRS, marks, seats: seatsFor(2) }, { part: MINE, marks: [], seats: seatsFor(2) }] as const;
 
 describe('the other sections’ bows', () => {
-  it('come with the notes they share with this part, theirs first, and with a word after each section', () => {
-    const shares: number[] = [];
-    const { sections } = besideFor(MINE, { others: [other(), { ...other(), id: 'va' }] }, (share) => shares.push(share));
+  it('come with the notes they share with this part, theirs first, and section after section', () => {
+    const sizes: number[] = [];
+    const { sections } = besideFor(MINE, { others: [other(), { ...other(), id: 'va' }] }, (soFar) => sizes.push(soFar.sections.length));
     expect(sections[0]!.same.map(({ likeness, notes }) => [likeness, notes.length])).toEqual([['unison', 8]]);
     expect(sections[0]!.same[0]!.notes[4]).toEqual(['m2n0', 'm2n0']);
-    expect(shares).toEqual([0.5, 1]);
+    expect(sizes).toEqual([1, 2]);
   });
 
   it('are theirs as marked: a sign turns the bows after it', () => {
