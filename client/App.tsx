@@ -1,4 +1,4 @@
-import { useEffect, type ReactNode } from 'react';
+import { lazy, Suspense, useEffect, type ReactNode } from 'react';
 import { usePlace } from './router.ts';
 import { FolderPlace } from './views/folder/FolderPlace.tsx';
 import { SectionPlace } from './views/section/SectionPlace.tsx';
@@ -6,6 +6,9 @@ import { ShelfPlace } from './views/shelf/ShelfPlace.tsx';
 import { SignIn } from './views/signIn/SignIn.tsx';
 import { StandPlace } from './views/stand/StandPlace.tsx';
 import { words } from './words/words.ts';
+
+/** The rules bring the whole checker with them: fetched by who reads about them. */
+const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
 /** The place one is at. */
 export function App(): ReactNode {
@@ -24,5 +27,11 @@ export function App(): ReactNode {
       return <StandPlace key={place.part} place={place} />;
     case 'section':
       return <SectionPlace key={place.part} place={place} />;
+    case 'rules':
+      return (
+        <Suspense fallback={<main className="pages" />}>
+          <RulesPlace place={place} />
+        </Suspense>
+      );
   }
 }

@@ -13,7 +13,8 @@ export type Place =
   | { at: 'folder'; programme: string }
   | { at: 'stand'; part: string; measure: number | null }
   /** `passage`: whose bow changes are to be shared out. */
-  | { at: 'section'; part: string; passage: Passage | null };
+  | { at: 'section'; part: string; passage: Passage | null }
+  | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
 
 function passageIn(query: URLSearchParams): Passage | null {
   const [first, last] = [query.get('from'), query.get('to')];
@@ -22,12 +23,13 @@ function passageIn(query: URLSearchParams): Passage | null {
 
 /** Place an address names; anything unknown is the shelf. */
 export function placeOf(path: string, search: string): Place {
-  const [, first = '', second = ''] = path.split('/').map(decodeURIComponent);
+  const [, first = '', second = '', third = ''] = path.split('/').map(decodeURIComponent);
   const query = new URLSearchParams(search);
   if (first === 'sign-in') return { at: 'signIn', token: query.get('token') };
   if (first === 'folder' && second) return { at: 'folder', programme: second };
   if (first === 'stand' && second) return { at: 'stand', part: second, measure: Number(query.get('m')) || null };
   if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
+  if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
 
@@ -44,6 +46,8 @@ export function addressOf(place: Place): string {
       return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}` : ''}`;
     case 'section':
       return `/section/${encodeURIComponent(place.part)}${place.passage ? `?${new URLSearchParams({ from: place.passage.first, to: place.passage.last })}` : ''}`;
+    case 'rules':
+      return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Stage } from '../../core/agreement/state.ts';
-import { bowing } from './bowing.ts';
+import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
+import { rules } from './rules.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -16,7 +17,8 @@ const STAGES: Record<Stage, string> = {
 /** Every word of the screens, in English. Another language is another table of the same type. */
 export const en = {
   name: 'Bowline',
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
+  rules,
   stages: STAGES,
   signIn: {
     ask: 'Open the link the librarian gave you.',
@@ -152,8 +154,8 @@ export const en = {
     elsewhere: 'Nothing of this passage is played in this line; the arrows lead on.',
     taken: (letter: string, n: number) => `Fingering ${letter} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
   },
-  hair: bowing.hair,
-  beside: bowing.beside,
+  hair,
+  beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
   awaySub: 'Mark on; it goes round when the line is back.',
@@ -164,6 +166,7 @@ export const en = {
   checkerStopped: 'The checker stopped. Your marks are kept; load the page again, or mark on without it.',
   shelf: {
     middle: 'all programmes',
+    rules: 'What the spectacles look for: all rules',
     where: (n: number) => (n ? `${count(n, 'programme')} on the shelf.` : 'The shelf is empty.'),
     whereSub: 'Choose one to open its folder.',
     emptyLibrarian: 'Put a programme on the shelf, then lay a score on it.',
@@ -308,7 +311,7 @@ export const en = {
     decibels: (dip: number) => `−${dip} dB`,
     dips: (worst: string) => `The section is expected to sound ${worst} dB softer at the worst moment; half a decibel is noticed in a bare place, a whole one elsewhere.`,
   },
-  plan: bowing.plan,
+  plan,
   keys: {
     title: 'Keys on the stand',
     close: 'Esc closes this',

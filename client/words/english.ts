@@ -21,5 +21,5 @@ export function day(iso: string, now = new Date()): string {
 /** Example: `capital('desk 3')` is "Desk 3". */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Example: `measureList('3, 5')` is "measures 3, 5"; `measureList('3')` is "measure 3". */
-export const measureList = (numbers: string): string => `${numbers.includes(',') ? 'measures' : 'measure'} ${numbers}`;
+/** Measures by their printed numbers, "3" or "3, 5". */
+export const measures = (numbers: string): string => `${numbers.includes(',') ? 'measures' : 'measure'} ${numbers}`;

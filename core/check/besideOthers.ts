@@ -6,7 +6,7 @@ import { playedTogether } from '../matching/together.ts';
 import type { InstrumentName, Part } from '../music/part.ts';
 import { tempoMap } from '../music/seconds.ts';
 import { type BowAtEvent, bowsOnLine } from './bowsOnLine.ts';
-import type { CheckContext } from './context.ts';
+import type { SectionContext } from './context.ts';
 import type { OtherSection } from './finding.ts';
 import { type Bows, ownBows } from './ownBows.ts';
 import { seatMarks } from './seatMarks.ts';
@@ -39,7 +39,18 @@ function runsBetween(own: Part, other: Part, least: Least): Run[] {
   return runs;
 }
 
-function bowsOf({ part, marks, seats }: OtherSection, settings: CheckSettings): Bows {
+const read = new WeakMap<OtherSection, { settings: CheckSettings; bows: Bows }>();
+
+/** Read once while the other section's marks stay: `other` is then the same object. */
+function bowsOf(other: OtherSection, settings: CheckSettings): Bows {
+  const before = read.get(other);
+  if (before?.settings === settings) return before.bows;
+  const bows = readBows(other, settings);
+  read.set(other, { settings, bows });
+  return bows;
+}
+
+function readBows({ part, marks, seats }: OtherSection, settings: CheckSettings): Bows {
   const voices = bowEvents(part, tempoMap(part, settings.assumedTempo));
   const lines = linesOf(part);
   const bows = (signsOn: ReturnType<typeof seatMarks>['forAll']) => voices.map((voice, at) => bowsOnLine(lines[at]!, strokesOf(voice, signsOn), settings));
@@ -48,7 +59,7 @@ function bowsOf({ part, marks, seats }: OtherSection, settings: CheckSettings): 
 
 const bowingOf = (part: Part, bows: Bows, line: number, at: number): Bowing => ({ event: linesOf(part)[line]![at]!, marked: bows.marked[line]![at]!, printed: bows.printed[line]![at]! });
 
-function passagesWith(part: CheckContext, other: OtherSection): SharedPassage[] {
+function passagesWith(part: SectionContext, other: OtherSection): SharedPassage[] {
   const { unisonNotes, rhythmNotes } = part.settings;
   const runs = runsBetween(part.part, other.part, { unison: unisonNotes, rhythm: rhythmNotes });
   if (!runs.length) return [];
@@ -67,13 +78,13 @@ function passagesWith(part: CheckContext, other: OtherSection): SharedPassage[] 
   }));
 }
 
-const known = new WeakMap<CheckContext, SharedPassage[]>();
+const known = new WeakMap<SectionContext, SharedPassage[]>();
 
 /**
  * Passages that other sections play alike at the same time, with what both bows do note by note; a note in unison is not told again as one of like rhythm.
  * Only marks for all of a section count. Worked out once for a part as marked.
  */
-export function besideOthers(part: CheckContext): SharedPassage[] {
+export function besideOthers(part: SectionContext): SharedPassage[] {
   const before = known.get(part);
   if (before) return before;
   const now = part.others.flatMap((other) => passagesWith(part, other));

@@ -1,15 +1,15 @@
 import type { Stroke } from '../bowing/strokes.ts';
 import { linesOf } from '../matching/line.ts';
 import { type BowAtEvent, bowsOnLine } from './bowsOnLine.ts';
-import type { CheckContext } from './context.ts';
+import type { SectionContext } from './context.ts';
 
 /** The bows of a part at each event of its lines, as marked for all of its section and as printed. */
 export type Bows = Record<'marked' | 'printed', readonly BowAtEvent[][]>;
 
-const known = new WeakMap<CheckContext, Bows>();
+const known = new WeakMap<SectionContext, Bows>();
 
 /** The bows of the part that is checked. Worked out once for a part as marked. */
-export function ownBows(part: CheckContext): Bows {
+export function ownBows(part: SectionContext): Bows {
   const before = known.get(part);
   if (before) return before;
   const lines = linesOf(part.part);

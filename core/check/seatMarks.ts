@@ -1,5 +1,5 @@
 import type { Finger, Mark, MarkValue } from '../music/mark.ts';
-import type { Note, Part } from '../music/part.ts';
+import type { Measure, Note } from '../music/part.ts';
 import { isFor, type SeatId } from '../music/seat.ts';
 import { type ExactTime, compareTimes } from '../music/time.ts';
 import { printedMarks } from './printedMarks.ts';
@@ -98,7 +98,7 @@ function byNote(marks: readonly Mark[]): Map<string, MarkValue[]> {
  * A mark of kind none takes away what stands below it. Front to back; one group when nobody has a mark of their own.
  * Example: one change for "2i" among four seats gives the groups 1o 1i 2o and 2i.
  */
-export function seatMarks(part: Part, marks: readonly Mark[], seats: readonly SeatId[]): SeatMarks {
+export function seatMarks(part: { measures: readonly Measure[] }, marks: readonly Mark[], seats: readonly SeatId[]): SeatMarks {
   const forAll = byNote(marks.filter((mark) => isForAll(mark, seats)));
   const narrow = marks.filter((mark) => !isForAll(mark, seats));
   const notes = new Map<string, Note>();

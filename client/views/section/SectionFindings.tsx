@@ -4,6 +4,7 @@ import type { Finding } from '../../../core/check/finding.ts';
 import { lensOf } from '../../drawing/lensOf.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { capital } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
 
@@ -24,7 +25,8 @@ export function SectionFindings({ part, findings, chosen, why, onChoose }: { par
             <p className="mend">
               <button type="button" onClick={() => go({ at: 'stand', part, measure: finding.measure })}>
                 {words.section.onStand}
-              </button>
+              </button>{' '}
+              <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>
             </p>
           </article>
         );

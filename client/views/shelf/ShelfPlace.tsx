@@ -5,6 +5,7 @@ import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 import { MyHand } from './MyHand.tsx';
@@ -46,6 +47,9 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
                 <People people={value.shelf.people} act={act} />
               </div>
             ) : null}
+            <p className="foot">
+              <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>
+            </p>
           </>
         ) : null}
       </main>

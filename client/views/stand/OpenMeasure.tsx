@@ -3,6 +3,7 @@ import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { lensOf } from '../../drawing/lensOf.ts';
 import type { EngravedSystem } from '../../engraving/geometry.ts';
 import { selected } from '../../tools/caret/reducer.ts';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
@@ -47,6 +48,7 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
         {here.map((finding) => (
           <p key={finding.rule + finding.place} className="watch" data-finding={finding.rule}>
             <SpectaclesInline dark={lensOf(finding.seats)} label={words.slip.watch} /> <b>{finding.text}</b> {desk.checker?.why(finding.rule)}{' '}
+            <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>{' '}
             {desk.view.roles.some((role) => role !== 'player') ? (
               <button type="button" onClick={() => desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint })}>
                 {words.slip.rest}

@@ -41,7 +41,7 @@ export default defineRule({
   messages: {
     differs: '{pitch} in {where} is played {bow}-bow, in the same music of {before} {other}-bow. Use one bowing for both, or leave it if the difference is wanted.',
   },
-  check(part, report) {
+  across(part, report) {
     const lines = linesOf(part.part);
     const { marked } = ownBows(part);
     if (!marked.some((line) => line.some((bow) => byMark(bow)))) return;

@@ -1,6 +1,6 @@
 import { pitchName } from '../../../music/pitch.ts';
 import { besideOthers, type Bowing, type SharedPassage } from '../../besideOthers.ts';
-import type { CheckContext } from '../../context.ts';
+import type { SectionContext } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import type { KnownDirection } from '../../knownDirections.ts';
 import { defineRule } from '../../rule.ts';
@@ -25,7 +25,7 @@ function clashesIn({ notes }: SharedPassage): Clash[] {
   return clashes;
 }
 
-const isReversed = (part: CheckContext, { instrument }: SharedPassage): boolean => {
+const isReversed = (part: SectionContext, { instrument }: SharedPassage): boolean => {
   const pair = [part.part.instrument, instrument];
   return part.settings.bassesMayReverse && pair.includes('cello') && pair.includes('double-bass');
 };
@@ -42,7 +42,7 @@ export default defineRule({
     counted: 'In {where} the bow arrives {bow} on {pitch} and {theirs} in {other}, who play it at the same time. Mark a bow in one of the two so that both go together.',
     printed: 'In {where} the print gives {bow}-bow on {pitch} and {theirs}-bow in {other}, who play it at the same time. Agree on one of the two.',
   },
-  check(part, report) {
+  across(part, report) {
     for (const passage of besideOthers(part)) {
       if (isReversed(part, passage)) continue;
       for (const { own, bow, theirs } of clashesIn(passage)) {

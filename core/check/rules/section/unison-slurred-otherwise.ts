@@ -27,7 +27,7 @@ export default defineRule({
     split: 'In {where} a new bow begins on {pitch}, while the bow of {other}, who play it at the same time, goes on. Mark the slur alike in both, or leave it if it is meant.',
     joined: 'In {where} the bow goes on through {pitch}, while {other}, who play it at the same time, begin a new bow. Mark the slur alike in both, or leave it if it is meant.',
   },
-  check(part, report) {
+  across(part, report) {
     for (const passage of besideOthers(part)) {
       for (const { event, marked } of splitsIn(passage)) {
         const { id, pitch, dynamic } = event.head;
