@@ -13,8 +13,8 @@ const LEAST_AGAIN = { unison: 6, rhythm: 16 };
 export function besideFor(part: Part, { others }: BesideQuestion, onSoFar: (found: BesideAnswer) => void): BesideAnswer {
   const again = playedAnywhere(part, part, LEAST_AGAIN);
   const sections: OtherBows[] = [];
-  for (const { id, name, music, ...standing } of others) {
-    sections.push({ id, name, hair: hairFor(music, { ...standing, seat: 'all' }), same: playedTogether(music, part, LEAST) });
+  for (const { id, section, part: other, marks, seats, settings } of others) {
+    sections.push({ id, name: section, hair: hairFor(other, { marks, seats, settings, seat: 'all' }), same: playedTogether(other, part, LEAST) });
     onSoFar({ sections, again });
   }
   return { sections, again };

@@ -9,7 +9,7 @@ import { partOf } from '../../support/partBuilder.ts';
 
 const MINE = partOf('{f} {q=100} D5:1 E5:1 F5:1 G5:1 | A5:1 B5:1 C6:1 D6:1 | r:4 | E4:4');
 const THEIRS = partOf('{f} {q=100} D4:1 E4:1 F4:1 G4:1 | A4:1 B4:1 C5:1 D5:1 | r:4 | C3:2 D3:2');
-const other = (marks: readonly Mark[] = []): OtherPart => ({ id: 'ii', name: 'Violin II', music: THEIRS, marks, seats: seatsFor(2), settings: {} });
+const other = (marks: readonly Mark[] = []): OtherPart => ({ id: 'ii', section: 'Violin II', part: THEIRS, marks, seats: seatsFor(2), settings: {} });
 const beside = (others: OtherPart[]) => besideFor(MINE, { others }, () => {});
 const sides = (marks: readonly Mark[]) => [{ part: THEIRS, marks, seats: seatsFor(2) }, { part: MINE, marks: [], seats: seatsFor(2) }] as const;
 
