@@ -140,13 +140,14 @@ export interface Bounded {
  * Solves the programme by column generation: crowd windows and evenness as rows, new ways of each unit at its prices. The bound is the Lagrangian value at
  * those prices, computed apart from the programme, so it is valid whatever the simplex did. Costs of neighbours are left out: they can only raise it.
  * @param pivots at most about so many simplex steps in all
+ * @param start prices to begin from, such as those of an easier programme over the same rows
  */
-export function solve(master: Master, worth: Worth, pivots: number): Bounded {
+export function solve(master: Master, worth: Worth, pivots: number, start?: Prices): Bounded {
   const { programme, kinds, room } = master;
   const windows = room.crowd.length;
-  const free: Prices = { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
-  let best: Bounded = { bound: look(master, free).bound, prices: free };
-  let isFirst = true;
+  const first = start ?? { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
+  let best: Bounded = { bound: look(master, first).bound, prices: first };
+  let isFirst = !start;
   let left = pivots - restore(programme, pivots);
   for (;;) {
     left -= 1 + optimise(programme, Math.max(1, left));

@@ -3,7 +3,7 @@ import { dive } from './dive.ts';
 import type { Draft } from './draft.ts';
 import { CROWDED, emptyDraft, restoreTo } from './draft.ts';
 import type { Bounded, Master } from './master.ts';
-import { masterOf, priceAt, solve } from './master.ts';
+import { addWay, masterOf, priceAt, solve } from './master.ts';
 import type { Model } from './model.ts';
 import { plunge } from './plunge.ts';
 import { rechoose } from './refine.ts';
@@ -80,7 +80,8 @@ export function* planning(model: Model, effort: Effort): Generator<Found, void> 
   }
   if (best.total <= least) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);
-  const root = solve(master, FULL_WORTH, effort.pivots);
+  master.kinds.forEach((units, kind) => units.forEach((unit) => addWay(master, kind, unit.map((player) => best.changes[player]!))));
+  const root = solve(master, FULL_WORTH, effort.pivots, quick.prices);
   const bound = Math.max(best.bound, Math.ceil(root.bound - 1e-6));
   const prices = priceAt(model, root.prices);
   const free = master.kinds.flatMap((units, kind) => units.map((unit) => ({ kind, unit })));
