@@ -134,6 +134,8 @@ export interface Bounded {
   /** Nothing the units still to be placed can do costs less. */
   bound: number;
   prices: Prices;
+  /** Whether the programme was solved to the end, so that its shares are worth something. */
+  isSettled: boolean;
 }
 
 /**
@@ -146,7 +148,7 @@ export function solve(master: Master, worth: Worth, pivots: number, start?: Pric
   const { programme, kinds, room } = master;
   const windows = room.crowd.length;
   const first = start ?? { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
-  let best: Bounded = { bound: look(master, first).bound, prices: first };
+  let best: Bounded = { bound: look(master, first).bound, prices: first, isSettled: false };
   let isFirst = !start;
   let left = pivots - restore(programme, pivots);
   for (;;) {
@@ -160,12 +162,13 @@ export function solve(master: Master, worth: Worth, pivots: number, start?: Pric
     for (const kept of isFirst ? [undefined] : [best.prices, undefined]) {
       const prices = { crowd: between(worth.crowd, kinds.length, windows, kept?.crowd), stretch: between(worth.stretch, kinds.length + windows, room.stretch.length, kept?.stretch) };
       const found = look(master, prices);
-      if (found.bound > best.bound) best = { bound: found.bound, prices };
+      if (found.bound > best.bound) best = { bound: found.bound, prices, isSettled: false };
       isNew = found.isNew;
       if (isNew) break;
     }
     isFirst = false;
-    if (!isNew || left <= 0 || valueOf(programme) - best.bound < CLOSE) return best;
+    if (!isNew || valueOf(programme) - best.bound < CLOSE) return { ...best, isSettled: true };
+    if (left <= 0) return best;
   }
 }
 
