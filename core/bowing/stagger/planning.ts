@@ -6,9 +6,11 @@ import type { Bounded, Master, Prices } from './master.ts';
 import { addWay, masterOf, priceAt, solve } from './master.ts';
 import type { Model } from './model.ts';
 import { plunge } from './plunge.ts';
+import { isQueue, queued } from './queue.ts';
 import { rechoose } from './refine.ts';
 import { rotate } from './rotate.ts';
 import { build, improve } from './search.ts';
+import { seatWays } from './seating.ts';
 import type { Meeting } from './shared.ts';
 import { unitsOf } from './units.ts';
 import { FULL_WORTH } from './worth.ts';
@@ -45,6 +47,8 @@ const QUICK = 3;
 /** Rounds of raising the bound for one kind; what the bound is raised towards where no plan is known, as its multiple. Chosen by trying. */
 const ASCENT = 8000;
 const TARGET = 1.2;
+/** Orders of the queue looked at per instant at most. */
+const MOST_STATES = 5000;
 /** Turns tried where no plan was found, as shares of the shortest limit; chosen, not measured. */
 const SHORTEST_TURN = 0.5;
 const TURN_STEP = 0.04;
@@ -104,6 +108,14 @@ export function* planning(model: Model, effort: Effort): Generator<Found, void> 
     if (isAlike(alone)) restoreTo(model, draft, dived(alone, quick, round, chance));
     improve(model, draft, priceAt(model, quick.prices), effort.tries, least, chance);
     yield keep(least);
+  }
+  if (best.total > least && isQueue(model)) {
+    const { ways } = queued(model, quick.prices.crowd, best.total < CROWDED ? best.total : Infinity, MOST_STATES) ?? { ways: [] };
+    if (ways.length > 0) {
+      seatWays(model, draft, ways);
+      improve(model, draft, priceAt(model, quick.prices), effort.tries, least, chance);
+      yield keep(least);
+    }
   }
   if (best.total <= least) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);
