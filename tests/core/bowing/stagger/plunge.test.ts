@@ -9,11 +9,10 @@ describe('a plunge for a cheap choice', () => {
   it('is never dearer than what is known, never cheaper than the best of all combinations, and costs what it says', () => {
     fc.assert(fc.property(choices, fc.nat(99), (choice, seed) => {
       const known = choice.groups.map(() => 0);
-      const { picked, cost, isProved } = plunge(choice, known, 0.1, chanceFrom(seed), 40);
+      const { picked, cost } = plunge(choice, known, 0.1, chanceFrom(seed), 40);
       expect(cost).toBe(costOfChoice(choice, picked));
       expect(cost).toBeLessThanOrEqual(costOfChoice(choice, known));
       expect(cost).toBeGreaterThanOrEqual(leastOf(choice));
-      expect(isProved).toBe(false);
     }), { numRuns: 500 });
   });
 
