@@ -41,7 +41,7 @@ function pass(table: Table, from: number, to: number, added: number, flip: numbe
 }
 
 /** What one has still to pay at least from each node on, after an even and an odd number of changes so far. */
-function leftFrom({ strokes, at }: Partner): Float64Array {
+export function leftFrom({ strokes, at }: Partner): Float64Array {
   const { nodes, cost, reach, end } = strokes;
   const left = new Float64Array(nodes * 2).fill(Infinity);
   left[2 * nodes - 2] = end[0];

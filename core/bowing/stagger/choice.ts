@@ -37,6 +37,13 @@ export interface Choice {
   judge?: (picked: readonly number[]) => number;
 }
 
+/** The cheapest choice found; `misjudged`: the search stopped at a choice that really costs more than the rows say. */
+export interface Chosen {
+  picked: readonly number[];
+  cost: number;
+  misjudged?: readonly number[];
+}
+
 /** Points of one candidate a group, with what is beyond the room. Example: two candidates of 10 in a row for one, at 7 beyond: 27. */
 export function costOfChoice({ groups, rows }: Choice, picked: readonly number[]): number {
   const used = new Float64Array(rows.length);

@@ -1,9 +1,13 @@
 import { cheapestPath } from './cheapestPath.ts';
 import { masterOf, solve } from './master.ts';
 import type { Model } from './model.ts';
+import { isQueue, queued } from './queue.ts';
 import { BEYOND_LIMIT } from './strokes.ts';
 import { unitsOf } from './units.ts';
 import { CROWDING_ONLY } from './worth.ts';
+
+/** Orders of a queue looked at per instant at most. */
+const MOST_STATES = 5000;
 
 /** The same model in which nothing costs anything but what breaks a rule. */
 function rulesOnly(model: Model): Model {
@@ -29,5 +33,6 @@ export function isImpossible(model: Model, pivots: number): boolean {
   if (bare.players.some(({ strokes }) => cheapestPath(strokes, free, []).cost > 0)) return true;
   const units = unitsOf(bare);
   if (units.some((unit) => unit.length === 1 && bare.players[unit[0]!]!.partner >= 0)) return true;
+  if (isQueue(bare) && queued(bare, new Float64Array(bare.crowd.first.length), Infinity, MOST_STATES)?.cost === Infinity) return true;
   return solve(masterOf(bare, units, CROWDING_ONLY), CROWDING_ONLY, pivots).bound > 1e-3;
 }

@@ -134,19 +134,22 @@ export interface Bounded {
   /** Nothing the units still to be placed can do costs less. */
   bound: number;
   prices: Prices;
+  /** Whether the programme was solved to the end, so that its shares are worth something. */
+  isSettled: boolean;
 }
 
 /**
  * Solves the programme by column generation: crowd windows and evenness as rows, new ways of each unit at its prices. The bound is the Lagrangian value at
  * those prices, computed apart from the programme, so it is valid whatever the simplex did. Costs of neighbours are left out: they can only raise it.
  * @param pivots at most about so many simplex steps in all
+ * @param start prices to begin from, such as those of an easier programme over the same rows
  */
-export function solve(master: Master, worth: Worth, pivots: number): Bounded {
+export function solve(master: Master, worth: Worth, pivots: number, start?: Prices): Bounded {
   const { programme, kinds, room } = master;
   const windows = room.crowd.length;
-  const free: Prices = { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
-  let best: Bounded = { bound: look(master, free).bound, prices: free };
-  let isFirst = true;
+  const first = start ?? { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
+  let best: Bounded = { bound: look(master, first).bound, prices: first, isSettled: false };
+  let isFirst = !start;
   let left = pivots - restore(programme, pivots);
   for (;;) {
     left -= 1 + optimise(programme, Math.max(1, left));
@@ -159,12 +162,13 @@ export function solve(master: Master, worth: Worth, pivots: number): Bounded {
     for (const kept of isFirst ? [undefined] : [best.prices, undefined]) {
       const prices = { crowd: between(worth.crowd, kinds.length, windows, kept?.crowd), stretch: between(worth.stretch, kinds.length + windows, room.stretch.length, kept?.stretch) };
       const found = look(master, prices);
-      if (found.bound > best.bound) best = { bound: found.bound, prices };
+      if (found.bound > best.bound) best = { bound: found.bound, prices, isSettled: false };
       isNew = found.isNew;
       if (isNew) break;
     }
     isFirst = false;
-    if (!isNew || left <= 0 || valueOf(programme) - best.bound < CLOSE) return best;
+    if (!isNew || valueOf(programme) - best.bound < CLOSE) return { ...best, isSettled: true };
+    if (left <= 0) return best;
   }
 }
 

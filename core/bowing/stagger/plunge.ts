@@ -1,5 +1,4 @@
-import type { Choice, Settled } from './choice.ts';
-import type { Chosen } from './choose.ts';
+import type { Choice, Chosen, Settled } from './choice.ts';
 import type { Search } from './relax.ts';
 import { pickedIn, programmeFrom, relax, settle, sharesIn, weigh } from './relax.ts';
 import type { Programme } from './simplex.ts';
@@ -70,5 +69,5 @@ export function plunge(choice: Choice, known: readonly number[], jitter: number,
     programme = copyOf(before);
   }
   const { picked, best, misjudged } = search;
-  return { picked, cost: best, isProved: false, ...(misjudged ? { misjudged } : {}) };
+  return { picked, cost: best, ...(misjudged ? { misjudged } : {}) };
 }

@@ -1,5 +1,4 @@
-import type { Choice, Settled } from './choice.ts';
-import type { Chosen } from './choose.ts';
+import type { Choice, Chosen, Settled } from './choice.ts';
 import type { Draft } from './draft.ts';
 import { put, take } from './draft.ts';
 import type { Master } from './master.ts';
@@ -44,16 +43,15 @@ function waysFor({ model, programme, ways, offset }: Master, draft: Draft, kind:
   return [present, ...worth.slice(0, MOST).map(({ way }) => way)];
 }
 
-/** How a choice is made: exact (`choose`) or in one go (`plunge`). */
+/** How a choice is made. */
 export type Method = (choice: Choice, known: readonly number[]) => Chosen;
 
 /**
  * Takes these units out and puts them back together, on the cheapest ways found that go with each other and with everybody else. Where the cheapest by the rows
  * of the choice brings neighbours together, that one is put in all the same, to be mended, and the meeting is a row from then on: the draft may be dearer then.
  * @param met where neighbours met so far; more are added
- * @returns whether it is proved that they cannot be put back cheaper
  */
-export function rechoose(master: Master, draft: Draft, free: readonly Free[], met: Meeting[], method: Method): boolean {
+export function rechoose(master: Master, draft: Draft, free: readonly Free[], met: Meeting[], method: Method): void {
   const { model } = master;
   const players = free.flatMap(({ unit }) => unit);
   const takeAll = () => players.forEach((player) => take(model, draft, player));
@@ -80,10 +78,9 @@ export function rechoose(master: Master, draft: Draft, free: readonly Free[], me
     return cost;
   };
   const rowsOf: Choice['rowsOf'] = (_, feature) => crowdRowsOf(model, shared, feature % model.usable.length);
-  const { picked, misjudged, isProved } = method({ groups, rows: shared.rows, find, judge, rowsOf }, groups.map(() => 0));
+  const { picked, misjudged } = method({ groups, rows: shared.rows, find, judge, rowsOf }, groups.map(() => 0));
   putAll(waysOf(misjudged ?? picked));
-  if (!misjudged) return isProved;
+  if (!misjudged) return;
   const known = new Set(met.map(({ players: [a, b], window }) => `${a} ${b} ${window}`));
   met.push(...meetingsIn(model, draft, players).filter(({ players: [a, b], window }) => !known.has(`${a} ${b} ${window}`)));
-  return false;
 }

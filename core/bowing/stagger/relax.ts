@@ -103,13 +103,13 @@ export function settle(search: Search, { columns, cost }: Programme, settled: re
   }
 }
 
-/** Solves the programme of a node, looking for candidates in so many rounds at most. Returns whether its value bounds every choice of the branch. */
-export function relax(search: Search, programme: Programme, settled: readonly Settled[], rounds: number): boolean {
+/** Solves the programme of a node, looking for candidates in so many rounds at most. */
+export function relax(search: Search, programme: Programme, settled: readonly Settled[], rounds: number): void {
   const { choice } = search;
   const groups = choice.groups.length;
   for (let round = 0; round < rounds; round++) {
-    const isDone = optimise(programme, PIVOTS) < PIVOTS;
-    if (!choice.find) return isDone;
+    optimise(programme, PIVOTS);
+    if (!choice.find) return;
     const { duals, columns } = programme;
     const known = columns.length;
     const prices = Float64Array.from(choice.rows, ({ over }, r) => Math.min(over, Math.max(0, -duals[groups + r]!)));
@@ -120,10 +120,9 @@ export function relax(search: Search, programme: Programme, settled: readonly Se
       search.place.push(choice.groups[g]!.push(found) - 1);
       columns.push(columnFor(found, g, groups));
     }
-    if (columns.length === known) return isDone;
+    if (columns.length === known) return;
     settle(search, programme, settled, known);
   }
-  return false;
 }
 
 /** Compares a choice with the best so far. */
