@@ -1,16 +1,12 @@
-import { bowEvents } from '../bowing/events.ts';
-import { strokesOf } from '../bowing/strokes.ts';
 import { type LineEvent, linesOf } from '../matching/line.ts';
 import type { Least, Likeness, Run } from '../matching/run.ts';
 import { playedTogether } from '../matching/together.ts';
 import type { InstrumentName, Part } from '../music/part.ts';
-import { tempoMap } from '../music/seconds.ts';
-import { type BowAtEvent, bowsOnLine } from './bowsOnLine.ts';
+import type { BowAtEvent } from './bowsOnLine.ts';
 import type { SectionContext } from './context.ts';
 import type { OtherSection } from './finding.ts';
+import { otherBows } from './otherBows.ts';
 import { type Bows, ownBows } from './ownBows.ts';
-import { seatMarks } from './seatMarks.ts';
-import type { CheckSettings } from './settings.ts';
 
 /** What the bows of one section do at one note, as marked for all of it and as printed. */
 export interface Bowing {
@@ -27,54 +23,51 @@ export interface SharedPassage {
   notes: { own: Bowing; other: Bowing }[];
 }
 
-const matched = new WeakMap<Part, WeakMap<Part, { least: Least; runs: Run[] }>>();
+interface Pairs extends Pick<Run, 'likeness'> {
+  /** Lines of both parts, and indices in them. */
+  lines: [own: number, other: number];
+  events: [own: number, other: number][];
+}
 
-/** Marks change often and music does not: runs are kept as long as both parts are. */
-function runsBetween(own: Part, other: Part, least: Least): Run[] {
+const matched = new WeakMap<Part, WeakMap<Part, { least: Least; pairs: Pairs[] }>>();
+
+/** The runs as pairs of events, none told twice: unisons come first. */
+function pairsOf(runs: readonly Run[]): Pairs[] {
+  const told = new Set<string>();
+  return runs.map(({ likeness, a, b, notes }) => ({
+    likeness,
+    lines: [a.line, b.line],
+    events: notes.flatMap(([id, otherId], i): [number, number][] => {
+      const pair = `${id} ${otherId}`;
+      if (told.has(pair)) return [];
+      told.add(pair);
+      return [[a.first + i, b.first + i]];
+    }),
+  }));
+}
+
+/** Marks change often and music does not: what was matched is kept as long as both parts are. */
+function pairsBetween(own: Part, other: Part, least: Least): Pairs[] {
   const ofOwn = matched.get(own) ?? matched.set(own, new WeakMap()).get(own)!;
   const before = ofOwn.get(other);
-  if (before?.least.unison === least.unison && before.least.rhythm === least.rhythm) return before.runs;
-  const runs = playedTogether(own, other, least);
-  ofOwn.set(other, { least, runs });
-  return runs;
-}
-
-const read = new WeakMap<OtherSection, { settings: CheckSettings; bows: Bows }>();
-
-/** Read once while the other section's marks stay: `other` is then the same object. */
-function bowsOf(other: OtherSection, settings: CheckSettings): Bows {
-  const before = read.get(other);
-  if (before?.settings === settings) return before.bows;
-  const bows = readBows(other, settings);
-  read.set(other, { settings, bows });
-  return bows;
-}
-
-function readBows({ part, marks, seats }: OtherSection, settings: CheckSettings): Bows {
-  const voices = bowEvents(part, tempoMap(part, settings.assumedTempo));
-  const lines = linesOf(part);
-  const bows = (signsOn: ReturnType<typeof seatMarks>['forAll']) => voices.map((voice, at) => bowsOnLine(lines[at]!, strokesOf(voice, signsOn), settings));
-  return { marked: bows(seatMarks(part, marks, seats).forAll), printed: bows(seatMarks(part, [], []).forAll) };
+  if (before?.least.unison === least.unison && before.least.rhythm === least.rhythm) return before.pairs;
+  const pairs = pairsOf(playedTogether(own, other, least));
+  ofOwn.set(other, { least, pairs });
+  return pairs;
 }
 
 const bowingOf = (part: Part, bows: Bows, line: number, at: number): Bowing => ({ event: linesOf(part)[line]![at]!, marked: bows.marked[line]![at]!, printed: bows.printed[line]![at]! });
 
 function passagesWith(part: SectionContext, other: OtherSection): SharedPassage[] {
   const { unisonNotes, rhythmNotes } = part.settings;
-  const runs = runsBetween(part.part, other.part, { unison: unisonNotes, rhythm: rhythmNotes });
-  if (!runs.length) return [];
-  const [own, others] = [ownBows(part), bowsOf(other, part.settings)];
-  const told = new Set<string>();
-  return runs.map(({ likeness, a, b, notes }) => ({
+  const pairs = pairsBetween(part.part, other.part, { unison: unisonNotes, rhythm: rhythmNotes });
+  if (!pairs.length) return [];
+  const [own, others] = [ownBows(part), otherBows(other, part.settings)];
+  return pairs.map(({ likeness, lines, events }) => ({
     likeness,
     section: other.section,
     instrument: other.part.instrument,
-    notes: notes.flatMap(([id, otherId], i) => {
-      const pair = `${id} ${otherId}`;
-      if (told.has(pair)) return [];
-      told.add(pair);
-      return [{ own: bowingOf(part.part, own, a.line, a.first + i), other: bowingOf(other.part, others, b.line, b.first + i) }];
-    }),
+    notes: events.map(([at, otherAt]) => ({ own: bowingOf(part.part, own, lines[0], at), other: bowingOf(other.part, others, lines[1], otherAt) })),
   }));
 }
 

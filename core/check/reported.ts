@@ -46,7 +46,7 @@ export function worded(rule: Rule, report: Report, index: Index): Reported {
     seats: everyone ? 'all' : seats,
     exposure: Math.min(1, Math.max(0, report.exposure)),
     place: `${report.message}:${report.place ?? report.notes[0]}`,
-    fingerprint: fingerprintOf(report.notes.map((id) => index.notes.get(id)!), report.notes.flatMap((id) => index.marks.get(id) ?? []), seats),
+    fingerprint: fingerprintOf(report.notes.map((id) => index.notes.get(id)!), report.notes.flatMap((id) => index.marks.get(id) ?? []), seats, report.besides),
   };
   return { finding, rule, rank: report.rank ?? 0 };
 }

@@ -26,6 +26,8 @@ export interface Report {
   place?: string;
   /** Where the rule names only the most telling ones (`most`): higher first. */
   rank?: number;
+  /** What it depends on beyond its own notes and the marks on them: a mute ends when this changes too. */
+  besides?: string;
 }
 
 /** A report whose facts are exactly the blanks of its message. */

@@ -94,8 +94,8 @@ describe('carried whole, the bows are the same', () => {
         whole += 1;
         expect(bowsIn(b, [...marksB, ...made])).toEqual(bowsIn(a, marksA));
       }),
-      { numRuns: 500, seed: 5 },
+      { numRuns: 250, seed: 5 },
     );
-    expect(whole).toBeGreaterThan(150);
+    expect(whole).toBeGreaterThan(75);
   });
 });

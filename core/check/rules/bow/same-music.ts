@@ -39,7 +39,7 @@ export default defineRule({
   why: 'A passage that comes again is played from habit. Only bows that somebody has marked, or that follow from such a mark, are compared, where the music begins on the same beat, and each passage is named once.',
   source: ['common-practice', 'chosen'],
   messages: {
-    differs: '{pitch} in {where} is played {bow}-bow, in the same music of {before} {other}-bow. Use one bowing for both, or leave it if the difference is wanted.',
+    differs: 'In {where} {pitch} is played {bow}-bow, in the same music of {before} {other}-bow. Use one bowing for both, or leave it if the difference is wanted.',
   },
   across(part, report) {
     const lines = linesOf(part.part);

@@ -4,6 +4,7 @@ import type { SectionContext } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import type { KnownDirection } from '../../knownDirections.ts';
 import { defineRule } from '../../rule.ts';
+import { listed } from '../../words.ts';
 
 interface Clash {
   own: Bowing;
@@ -25,6 +26,13 @@ function clashesIn({ notes }: SharedPassage): Clash[] {
   return clashes;
 }
 
+type Message = 'unison' | 'rhythm' | 'counted' | 'printed';
+
+function messageOf({ bow, theirs }: Clash, { likeness }: SharedPassage): Message {
+  if (bow.printed && theirs.printed) return 'printed';
+  return bow.counted || theirs.counted ? 'counted' : likeness;
+}
+
 const isReversed = (part: SectionContext, { instrument }: SharedPassage): boolean => {
   const pair = [part.part.instrument, instrument];
   return part.settings.bassesMayReverse && pair.includes('cello') && pair.includes('double-bass');
@@ -43,18 +51,30 @@ export default defineRule({
     printed: 'In {where} the print gives {bow}-bow on {pitch} and {theirs}-bow in {other}, who play it at the same time. Agree on one of the two.',
   },
   across(part, report) {
+    const found = new Map<string, Clash & { message: Message; sections: Set<string> }>();
     for (const passage of besideOthers(part)) {
       if (isReversed(part, passage)) continue;
-      for (const { own, bow, theirs } of clashesIn(passage)) {
-        const { id, pitch, dynamic } = own.event.head;
-        const exposure = exposureAt(dynamic, part.settings.assumedDynamic);
-        const place = { measure: own.event.measure, notes: [id], seats: [], place: `${id}/${passage.section}` };
-        const facts = { bow: bow.direction, theirs: theirs.direction, other: passage.section, pitch: pitch ? pitchName(pitch) : 'this note' };
-        if (bow.printed && theirs.printed) report({ ...place, message: 'printed', severity: 'worthALook', exposure: exposure / 2, facts });
-        else if (bow.counted || theirs.counted) report({ ...place, message: 'counted', severity: 'worthALook', exposure, facts });
-        else if (passage.likeness === 'unison') report({ ...place, message: 'unison', exposure, facts });
-        else report({ ...place, message: 'rhythm', severity: 'worthALook', exposure, facts });
+      for (const clash of clashesIn(passage)) {
+        const message = messageOf(clash, passage);
+        const key = `${message} ${clash.own.event.head.id}`;
+        const same = found.get(key);
+        if (same) same.sections.add(passage.section);
+        else found.set(key, { ...clash, message, sections: new Set([passage.section]) });
       }
+    }
+    for (const { own, bow, theirs, message, sections } of found.values()) {
+      const { id, pitch, dynamic } = own.event.head;
+      const exposure = exposureAt(dynamic, part.settings.assumedDynamic);
+      report({
+        message,
+        severity: message === 'unison' ? 'collides' : 'worthALook',
+        measure: own.event.measure,
+        notes: [id],
+        seats: [],
+        exposure: message === 'printed' ? exposure / 2 : exposure,
+        besides: [bow.direction, ...sections].join(' '),
+        facts: { bow: bow.direction, theirs: theirs.direction, other: listed([...sections]), pitch: pitch ? pitchName(pitch) : 'this note' },
+      });
     }
   },
 });

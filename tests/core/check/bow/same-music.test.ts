@@ -19,7 +19,7 @@ ruleTable(rule, {
     { title: 'some seats only go otherwise', music: twice, marks: [['m1n0', down], ['m5n0', up, ['1i']]] },
   ],
   broken: [
-    { title: 'down first and up when it comes again', music: twice, marks: [['m1n0', down], ['m5n0', up]], finds: [{ message: 'differs', severity: 'worthALook', measure: 5, notes: ['m5n0', 'm1n0'], seats: 'all', text: 'D5 in measure 5 is played up-bow, in the same music of measure 1 down-bow' }] },
+    { title: 'down first and up when it comes again', music: twice, marks: [['m1n0', down], ['m5n0', up]], finds: [{ message: 'differs', severity: 'worthALook', measure: 5, notes: ['m5n0', 'm1n0'], seats: 'all', text: 'In measure 5 D5 is played up-bow, in the same music of measure 1 down-bow' }] },
     { title: 'a count that arrives otherwise', music: twice, marks: [['m1n0', down], ['m5n2', up]], finds: [{ message: 'differs', measure: 5, notes: ['m5n2', 'm1n2'] }] },
   ],
 });

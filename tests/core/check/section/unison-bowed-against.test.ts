@@ -26,6 +26,8 @@ ruleTable(rule, {
   ],
   broken: [
     { title: 'octaves that begin against each other, named once', music: octave, marks: [['m1n0', up]], others: firsts(line, [['m1n0', down]]), finds: [{ message: 'unison', severity: 'collides', measure: 1, notes: ['m1n0'], seats: 'all', text: 'the bow begins up on D4 and down in Violin 1' }] },
+    { title: 'against two sections, told together', music: octave, marks: [['m1n0', up]], others: [...firsts(line, [['m1n0', down]]), { section: 'Viola', instrument: 'viola', music: octave, marks: [['m1n0', down]] }], finds: [{ message: 'unison', text: 'down in Violin 1 and Viola, who play the same' }] },
+    { title: 'against a section divided in octaves, named once', music: octave, marks: [['m1n0', up]], others: firsts('{q=60} D5:1 E5:1 F5:1 G5:1 && D4:1 E4:1 F4:1 G4:1 | A5:1 G5:1 F5:2 && A4:1 G4:1 F4:2', [['m1n0', down], ['m1n4', down]]), finds: [{ message: 'unison', text: 'down in Violin 1, who' }] },
     { title: 'cellos and basses, where it is not settled that they may', music: octave, instrument: 'double-bass', marks: [['m1n0', up]], others: [{ section: 'Cello', instrument: 'cello', music: octave, marks: [['m1n0', down]] }], finds: [{ message: 'unison' }] },
     { title: 'a bow that arrives against a marked one', music: octave, marks: [['m1n0', down]], others: firsts(line, [['m2n0', up]]), finds: [{ message: 'counted', severity: 'worthALook', measure: 2, notes: ['m2n0'] }] },
     { title: 'printed signs that disagree', music: octave.replace('D4:1', 'D4:1<up>'), others: firsts(line.replace('D5:1', 'D5:1<down>')), finds: [{ message: 'printed', severity: 'worthALook' }] },

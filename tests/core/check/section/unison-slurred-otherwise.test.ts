@@ -22,6 +22,7 @@ ruleTable(rule, {
   ],
   broken: [
     { title: 'a slur split here only', music: octave, marks: [['m1n2', split]], others: firsts(line), finds: [{ message: 'split', severity: 'collides', measure: 1, notes: ['m1n2'], seats: 'all', text: 'a new bow begins on F4' }] },
+    { title: 'otherwise than two sections, told together', music: octave, marks: [['m1n2', split]], others: [...firsts(line), { section: 'Viola', music: octave }], finds: [{ message: 'split', text: 'Violin 1 and Viola' }] },
     { title: 'a slur split by the others only', music: octave, others: firsts(line, [['m1n2', split]]), finds: [{ message: 'joined', notes: ['m1n2'] }] },
     { title: 'a slur that goes on here only', music: octave, marks: [['m1n3', join]], others: firsts(line), finds: [{ message: 'joined', measure: 2, notes: ['m2n0'] }] },
     { title: 'a slur taken apart note by note, named once', music: octave, marks: [['m1n1', split], ['m1n2', split], ['m1n3', split]], others: firsts(line), finds: [{ message: 'split', notes: ['m1n1'] }] },
