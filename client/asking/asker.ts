@@ -2,8 +2,8 @@ import type { Part } from '../../core/music/part.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 
 export interface Asker<Question, Answer> {
-  /** The answer; null when a later question took its place, or nobody waits any more. Rejects when the worker stops. */
-  ask(question: Question, onShare?: (share: number) => void): Promise<Answer | null>;
+  /** The answer, and before it those that stand until a better one comes; null when a later question took its place, or nobody waits any more. Rejects when the worker stops. */
+  ask(question: Question, onSoFar?: (found: Answer) => void): Promise<Answer | null>;
   /** Nobody waits for the answer any more. */
   drop(): void;
   close(): void;
@@ -13,7 +13,7 @@ export interface Asker<Question, Answer> {
 export function asker<Question, Answer>(part: Part, begin: () => Worker): Asker<Question, Answer> {
   let worker: Worker | null = null;
   let job = 0;
-  let waiting: { settle(found: Answer | null): void; fail(fault: Error): void; onShare?: (share: number) => void } | null = null;
+  let waiting: { settle(found: Answer | null): void; fail(fault: Error): void; onSoFar?: (found: Answer) => void } | null = null;
 
   const post = (message: ToWorker<Question>) => worker?.postMessage(message);
   const begun = (): void => {
@@ -21,7 +21,7 @@ export function asker<Question, Answer>(part: Part, begin: () => Worker): Asker<
     worker = begin();
     worker.onmessage = ({ data }: MessageEvent<FromWorker<Answer>>) => {
       if (data.job !== job) return;
-      if (data.kind === 'share') return waiting?.onShare?.(data.share);
+      if (data.kind === 'soFar') return waiting?.onSoFar?.(data.found);
       if (data.kind === 'found') waiting?.settle(data.found);
       else waiting?.fail(new Error(data.why));
       waiting = null;
@@ -47,11 +47,11 @@ export function asker<Question, Answer>(part: Part, begin: () => Worker): Asker<
   };
 
   return {
-    ask: (question, onShare) => {
+    ask: (question, onSoFar) => {
       drop();
       job += 1;
       return new Promise((settle, fail) => {
-        waiting = { settle, fail, ...(onShare ? { onShare } : {}) };
+        waiting = { settle, fail, ...(onSoFar ? { onSoFar } : {}) };
         begun();
         post({ kind: 'ask', job, question });
       });

@@ -4,33 +4,31 @@ import type { Asker } from './asker.ts';
 
 export type AnswerState = 'resting' | 'working' | 'failed' | 'found';
 
-type Answered<Question, Answer> = { question: Question; answer: Answer | null };
+type Answered<Question, Answer> = { question: Question; answer: Answer | null; last: boolean };
 
 /**
  * The answer to a question about a part, worked out beside the page; nothing while there is no question. `engineOf` must not change between renders.
- * `share`: how much of the work is done, 0 to 1.
+ * While it is being worked out, the answer is the best so far.
  */
-export function useAnswer<Question, Answer>(part: Part, engineOf: (part: Part) => Asker<Question, Answer>, question: Question | null): { state: AnswerState; share: number; answer: Answer | null } {
+export function useAnswer<Question, Answer>(part: Part, engineOf: (part: Part) => Asker<Question, Answer>, question: Question | null): { state: AnswerState; answer: Answer | null } {
   const engine = useMemo(() => engineOf(part), [engineOf, part]);
   useEffect(() => () => engine.close(), [engine]);
   const [answered, setAnswered] = useState<Answered<Question, Answer> | null>(null);
-  const [share, setShare] = useState(0);
 
   useEffect(() => {
     if (!question) return;
     let current = true;
-    engine.ask(question, (done) => current && setShare(done)).then(
-      (answer) => current && answer && setAnswered({ question, answer }),
-      () => current && setAnswered({ question, answer: null }),
+    engine.ask(question, (answer) => current && setAnswered({ question, answer, last: false })).then(
+      (answer) => current && answer && setAnswered({ question, answer, last: true }),
+      () => current && setAnswered({ question, answer: null, last: true }),
     );
     return () => {
       current = false;
-      setShare(0);
       engine.drop();
     };
   }, [engine, question]);
 
   const here = question && answered?.question === question ? answered : null;
-  const state = !question ? 'resting' : !here ? 'working' : here.answer ? 'found' : 'failed';
-  return { state, share, answer: here?.answer ?? null };
+  const state = !question ? 'resting' : !here?.last ? 'working' : here.answer ? 'found' : 'failed';
+  return { state, answer: here?.answer ?? null };
 }

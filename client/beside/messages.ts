@@ -1,12 +1,12 @@
-import type { HairAnswer, HairQuestion } from '../bowing/messages.ts';
+import type { SectionSettings } from '../../core/agreement/wire/http.ts';
+import type { OtherSection } from '../../core/check/finding.ts';
+import type { HairAnswer } from '../bowing/messages.ts';
 import type { Run } from '../../core/matching/run.ts';
-import type { Part } from '../../core/music/part.ts';
 
 /** Another section's part of the same work, and what stands in it. */
-export interface OtherPart extends Omit<HairQuestion, 'seat'> {
+export interface OtherPart extends OtherSection {
   id: string;
-  name: string;
-  music: Part;
+  settings: SectionSettings;
 }
 
 export interface BesideQuestion {

@@ -2,12 +2,13 @@ import { sectionPicture } from '../../core/check/sectionPicture.ts';
 import { RULES } from '../../core/check/registry.ts';
 import { standingCheck, type StandingCheck } from '../../core/check/standing/standingCheck.ts';
 import type { InstrumentName, Part } from '../../core/music/part.ts';
-import type { CheckInput, Finding } from '../../core/check/finding.ts';
+import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
 import type { FromChecker, ToChecker } from './messages.ts';
 
 const port = globalThis as unknown as { postMessage(message: FromChecker): void; onmessage: ((event: MessageEvent<ToChecker>) => void) | null };
 
 let part: Part | null = null;
+let others: readonly OtherSection[] = [];
 /** Kept while only marks change. */
 let kept: { key: string; check: StandingCheck } | null = null;
 
@@ -15,13 +16,17 @@ function findings(of: Part, { seats, settings, marks }: Omit<CheckInput, 'part'>
   if (of.instrument === null) return [];
   const key = JSON.stringify([seats, settings]);
   if (kept?.key !== key) kept = { key, check: standingCheck({ part: of as Part & { instrument: InstrumentName }, seats, settings }) };
-  return kept.check.findings(marks);
+  return kept.check.findings(marks, others);
 }
 
 port.postMessage({ kind: 'whys', whys: Object.fromEntries(RULES.map(({ id, why }) => [id, why])) });
 port.onmessage = ({ data }) => {
   if (data.kind === 'part') {
     [part, kept] = [data.part, null];
+    return;
+  }
+  if (data.kind === 'others') {
+    others = data.others;
     return;
   }
   if (!part) return;

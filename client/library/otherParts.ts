@@ -6,7 +6,7 @@ import { getJson } from './http.ts';
 function asItStands({ id, part, section, state }: PartView): OtherPart[] {
   if (part.instrument === null) return [];
   const seats = section?.seats.map(({ seat }) => seat) ?? [];
-  return [{ id, name: part.name, music: part, seats, marks: inForce(state, seats), settings: section?.settings ?? {} }];
+  return [{ id, section: part.name, part, seats, marks: inForce(state, seats), settings: section?.settings ?? {} }];
 }
 
 /** The other string parts of a work in score order, as they stand now. */

@@ -57,7 +57,9 @@ export const plan = {
   again: 'plan again',
   who: 'Who plays',
   noNotes: 'There are no notes to bow in these measures. Choose others.',
-  working: (players: number, percent: number) => `The changes are being shared out among ${count(players, 'player').toLowerCase()}${percent ? `, ${percent} % done` : ''}. A long passage takes a minute or more; Esc leaves it.`,
+  working: (players: number) => `The changes are being shared out among ${count(players, 'player').toLowerCase()}. Esc leaves it.`,
+  better: 'This plan stands for now; a better one is being looked for. You can take it, or wait.',
+  notYet: (where: string) => `So far no plan keeps all of the section’s rules in ${where}. The nearest one breaks:`,
   failed: 'No plan could be worked out here. Choose another passage, or pencil the changes by hand on the stand; what stands is kept.',
   oneBow: (where: string) => `One bow lasts through ${where}: nobody has to change.`,
   kept: (changes: number, players: number, where: string, allowed: number, seconds: string) =>

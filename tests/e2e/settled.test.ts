@@ -214,6 +214,16 @@ describe('how the other sections bow', PATIENT, () => {
     await pages.principal.screenshot({ path: join(PICTURES, 'beside-1280.png') });
   });
 
+  it('a bow pencilled against another section in unison is found while typing, and gone when it is taken back', async () => {
+    const stand = new Player(pages.principal, house.origin);
+    await stand.goTo('33');
+    await stand.press('u');
+    const finding = pages.principal.locator('main .marks [data-finding="section/unison-bowed-against"]');
+    await finding.first().waitFor();
+    await stand.press('z');
+    await finding.first().waitFor({ state: 'detached' });
+  });
+
   it('the bowing of the same music elsewhere is taken into the pencil with one press, and taken back with another', async () => {
     const stand = new Player(pages.principal, house.origin);
     await stand.goTo('72');

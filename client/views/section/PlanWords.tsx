@@ -9,12 +9,12 @@ const FIRST = 5;
 /** What the plan says, what it cannot keep, and what can be done with it. */
 export function PlanWords({ plan, name, mayTake, onTake, onLeave }: { plan: SectionPlan; name(ordinal: number): string; mayTake: boolean; onTake(): void; onLeave(): void }): ReactNode {
   if (plan.state === 'resting') return null;
-  const said = plan.planned ? planSentences(plan.planned, name) : null;
+  const said = plan.planned ? planSentences(plan.planned, name, plan.state === 'found') : null;
   return (
     <section className="plan-words" aria-label={words.plan.title}>
       <h2>{words.plan.title}</h2>
       <div role="status">
-        {plan.state === 'working' ? <p>{words.plan.working(plan.players, Math.round(plan.share * 100))}</p> : null}
+        {plan.state === 'working' ? <p>{plan.planned ? words.plan.better : words.plan.working(plan.players)}</p> : null}
         {plan.state === 'failed' ? <p className="watch">{words.plan.failed}</p> : null}
         {plan.refusal ? <p className="watch">{plan.refusal}</p> : null}
         {said ? <p className={said.broken.length ? 'watch' : undefined}>{said.lead}</p> : null}

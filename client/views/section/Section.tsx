@@ -59,7 +59,6 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
   const width = kind === 'laptop' ? music - margin - 38 : music - margin;
   const line = useMemo(() => (text && passage ? passageOf(text, passage.from, passage.to) : null), [text, passage]);
   const { engraved } = useEngraving(line, width, 0.2, true);
-  const drawing = engraved.systems[0]?.drawing ?? null;
 
   const near = useMemo(() => (passage ? heard(findings, state.mutes).filter(({ measure, rule }) => measure >= passage.from && measure <= passage.to && /^(desk|section)\//.test(rule)) : []), [findings, state.mutes, passage]);
   const places = useMemo(() => (passage ? findingPlaces(near, passage) : []), [near, passage]);
@@ -101,13 +100,16 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
         {passage ? (
           <div className="desks">
             <div>
-              {drawing ? (
-                <PassageView
-                  passage={passage} drawing={drawing} section={section} index={index} places={places} here={here} margin={margin} limit={limit}
-                  label={words.section.label(plan.input.seats.length, where, near.length)} onHere={setHere}
-                />
-              ) : (
-                <EmptyStaff width={width} />
+              {engraved.systems.length === 0 ? <EmptyStaff width={width} /> : null}
+              {engraved.systems.map(({ drawing, first, last }) =>
+                drawing ? (
+                  <PassageView
+                    key={first} passage={passage} drawing={drawing} section={section} index={index} places={places} here={here} margin={margin} limit={limit}
+                    label={words.section.label(plan.input.seats.length, words.inMeasures(name(first), name(last)), near.filter(({ measure }) => measure >= first && measure <= last).length)} onHere={setHere}
+                  />
+                ) : (
+                  <EmptyStaff key={first} width={width} />
+                ),
               )}
               <ChangesTable passage={passage} section={section} index={index} />
             </div>

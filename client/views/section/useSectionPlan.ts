@@ -13,10 +13,9 @@ type Standing = Omit<CheckInput, 'part'>;
 
 export interface SectionPlan {
   state: AnswerState;
-  /** How much of the work is done, 0 to 1. */
-  share: number;
   /** How many are there to share the changes. */
   players: number;
+  /** The best plan so far, or the last word. */
   planned: Planned | null;
   refusal: string | null;
   absent: readonly SeatId[];
@@ -36,5 +35,5 @@ export function useSectionPlan(part: Part, passage: Passage | null, standing: St
     [planned, standing, absent, state, facts],
   );
   const refusal = plan.answer && 'refusal' in plan.answer ? plan.answer.refusal : null;
-  return { state: plan.state, share: plan.share, players: standing.seats.length - absent.length, planned, refusal, absent, setAbsent, input };
+  return { state: plan.state, players: standing.seats.length - absent.length, planned, refusal, absent, setAbsent, input };
 }

@@ -7,7 +7,9 @@ import { heard } from '../../checking/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
 import { useHand } from '../../library/hand.ts';
 import { useOffers } from '../../fingering/useOffers.ts';
+import { otherParts } from '../../library/otherParts.ts';
 import { indexPart } from '../../library/partIndex.ts';
+import { useLoaded } from '../../library/useLoaded.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
@@ -38,9 +40,10 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const standing = useMemo(() => inForceOf(state, seats), [state, seats]);
   const inForce = useMemo(() => (pencil.draft.length ? withDraft(state, pencil.draft, draftSeats, facts) : standing), [state, standing, pencil.draft, draftSeats, facts]);
   const checker = useChecker(view.part);
+  const others = useLoaded(`others ${view.id}`, () => otherParts(view));
   const settings = view.section?.settings;
   const input = useMemo(() => ({ seats, marks: inForce, settings: settings ?? {} }), [seats, inForce, settings]);
-  const { findings, stopped } = useFindings(checker, input);
+  const { findings, stopped } = useFindings(checker, input, others.value);
   const hand = useHand();
   const rest = useMemo(() => {
     const { openStrings, assumedTempo } = CheckSettings.parse(settings ?? {});
@@ -48,7 +51,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
   const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
-  const beside = useBeside(view);
+  const beside = useBeside(view.part, others);
   const bow = useHair(view.part, bowed, beside.on);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 

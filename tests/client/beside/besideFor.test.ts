@@ -9,17 +9,17 @@ import { partOf } from '../../support/partBuilder.ts';
 
 const MINE = partOf('{f} {q=100} D5:1 E5:1 F5:1 G5:1 | A5:1 B5:1 C6:1 D6:1 | r:4 | E4:4');
 const THEIRS = partOf('{f} {q=100} D4:1 E4:1 F4:1 G4:1 | A4:1 B4:1 C5:1 D5:1 | r:4 | C3:2 D3:2');
-const other = (marks: readonly Mark[] = []): OtherPart => ({ id: 'ii', name: 'Violin II', music: THEIRS, marks, seats: seatsFor(2), settings: {} });
+const other = (marks: readonly Mark[] = []): OtherPart => ({ id: 'ii', section: 'Violin II', part: THEIRS, marks, seats: seatsFor(2), settings: {} });
 const beside = (others: OtherPart[]) => besideFor(MINE, { others }, () => {});
 const sides = (marks: readonly Mark[]) => [{ part: THEIRS, marks, seats: seatsFor(2) }, { part: MINE, marks: [], seats: seatsFor(2) }] as const;
 
 describe('the other sections’ bows', () => {
-  it('come with the notes they share with this part, theirs first, and with a word after each section', () => {
-    const shares: number[] = [];
-    const { sections } = besideFor(MINE, { others: [other(), { ...other(), id: 'va' }] }, (share) => shares.push(share));
+  it('come with the notes they share with this part, theirs first, and section after section', () => {
+    const sizes: number[] = [];
+    const { sections } = besideFor(MINE, { others: [other(), { ...other(), id: 'va' }] }, (soFar) => sizes.push(soFar.sections.length));
     expect(sections[0]!.same.map(({ likeness, notes }) => [likeness, notes.length])).toEqual([['unison', 8]]);
     expect(sections[0]!.same[0]!.notes[4]).toEqual(['m2n0', 'm2n0']);
-    expect(shares).toEqual([0.5, 1]);
+    expect(sizes).toEqual([1, 2]);
   });
 
   it('are theirs as marked: a sign turns the bows after it', () => {

@@ -10,7 +10,7 @@ const PEDAL = partOf('{pp} {q=60} G3:4~ | G3:4~ | G3:4~ | G3:4~ | G3:4~ | G3:4')
 const question = (changes: Partial<PlanQuestion> = {}): PlanQuestion => ({ first: 'm1n0', last: 'm6n0', seats: seatsFor(6), absent: [], marks: [], settings: {}, ...changes });
 
 function planned(asked: PlanQuestion) {
-  const found = planFor(PEDAL, asked);
+  const found = planFor(PEDAL, asked, () => {});
   if ('refusal' in found) throw new Error(found.refusal);
   return found.planned;
 }
@@ -39,6 +39,6 @@ describe('a plan for the page', () => {
 
   it('is refused in a sentence where the passage has a rest', () => {
     const part = partOf('{pp} {q=60} G3:4 | r:4 | G3:4');
-    expect(planFor(part, question({ last: 'm3n0' }))).toEqual({ refusal: expect.stringMatching(/rest/) as string });
+    expect(planFor(part, question({ last: 'm3n0' }), () => {})).toEqual({ refusal: expect.stringMatching(/rest/) as string });
   });
 });

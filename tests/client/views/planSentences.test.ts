@@ -3,12 +3,17 @@ import type { Planned } from '../../../client/staggering/messages.ts';
 import { planSentences } from '../../../client/views/section/planSentences.ts';
 
 const planned: Planned = { from: 47, to: 52, duration: 24, feasible: true, provedInfeasible: false, cost: 90, bound: 90, broken: [], players: 12, allowed: 1, crowdWindow: 0.25, changes: 36, marks: [] };
-const say = (changes: Partial<Planned>) => planSentences({ ...planned, ...changes }, String);
+const say = (changes: Partial<Planned>, last = true) => planSentences({ ...planned, ...changes }, String, last);
 
 describe('a plan in sentences', () => {
   it('that keeps every rule says how many change, and that no plan is better only where that is proved', () => {
     expect(say({}).lead).toMatch(/^36 changes of bow among twelve players in measures 47 to 52\..* at most 1 of 12 within 0\.25 s.* No plan is better\.$/);
     expect(say({ cost: 93 }).lead).toMatch(/A better plan may exist; none was found\.$/);
+  });
+
+  it('says nothing of a better plan, and claims no defeat, while one is still looked for', () => {
+    expect(say({ cost: 93 }, false).lead).toMatch(/as the section has settled\.$/);
+    expect(say({ feasible: false }, false).lead).toMatch(/^So far no plan keeps/);
   });
 
   it('without a change says that one bow lasts', () => expect(say({ changes: 0 }).lead).toBe('One bow lasts through measures 47 to 52: nobody has to change.'));

@@ -4,6 +4,7 @@ import { bowChangeAudibility } from '../../../core/bowing/dip.ts';
 import type { Finding } from '../../../core/check/finding.ts';
 import { indexPart } from '../../../client/library/partIndex.ts';
 import { findingPlaces } from '../../../client/views/section/findingPlaces.ts';
+import { LANE, zigzag } from '../../../client/views/section/Lane.tsx';
 import { changesOf, closest, clusters, desksOf } from '../../../client/views/section/lanes.ts';
 import { passageSentence } from '../../../client/views/section/passageSentence.ts';
 import { timeAxis } from '../../../client/drawing/playedTime.ts';
@@ -55,6 +56,13 @@ describe('the desks against time', () => {
   it('says the picture in words, with the level of four players of whom one changes', () => {
     const { dL } = bowChangeAudibility([0], 4);
     expect(passageSentence(passage)).toBe(`Four changes of bow by four seats; none on a barline. Partners come closest at desk 1: 0.3 s apart. ${words.section.dips(dL.toFixed(2))}`);
+  });
+
+  it('a bow that goes over the end of a line is cut there, as far along the hair as it has come', () => {
+    const bows = [bow(0, 8, 'down')];
+    const cut = (start: number, end: number) => zigzag(bows, (second) => second, { start, end });
+    expect([cut(0, 8), cut(0, 2), cut(2, 8)]).toEqual([`M0.00 0.00L8.00 ${LANE.toFixed(2)}`, `M0.00 0.00L2.00 ${(LANE / 4).toFixed(2)}`, `M2.00 ${(LANE / 4).toFixed(2)}L8.00 ${LANE.toFixed(2)}`]);
+    expect(zigzag([bow(0, 4, 'up')], (second) => second, { start: 4, end: 8 })).toBe('');
   });
 
   it('arrows walk the changes of a desk, and from desk to desk to the nearest in time', () => {

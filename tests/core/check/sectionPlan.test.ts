@@ -10,7 +10,7 @@ import { type SeatId, seatsFor } from '../../../core/music/seat.ts';
 import { partOf } from '../../support/partBuilder.ts';
 
 type BowedPart = Part & { instrument: InstrumentName };
-const QUICK = { starts: 2, tries: 300, pivots: 2000 };
+const QUICK = { rounds: 1, tries: 300, pivots: 2000 };
 
 const request = (music: string, players: number, changes: Partial<PlanRequest> = {}): PlanRequest => {
   const part = partOf(music) as BowedPart;

@@ -34,7 +34,7 @@ function Other({ desk, drawing, columns, wanted, x, other, mine }: Shown & { oth
       <LanePicture bows={bows} against={pairs.against} geometry={geometry} columns={columns} label={words.beside.lane(other.name, sentences.join(' '))} />
       <p>{sentences.join(' ')}</p>
       {model && other.same.some(({ notes }) => notes.some(([, note]) => wanted.includes(note))) ? (
-        <button type="button" onClick={() => takeBowing(desk, { part: model.music, marks: model.marks, seats: model.seats }, other.same, wanted, other.name)}>
+        <button type="button" onClick={() => takeBowing(desk, model, other.same, wanted, other.name)}>
           {words.beside.take}
         </button>
       ) : null}

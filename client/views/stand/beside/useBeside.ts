@@ -1,11 +1,10 @@
 import { useCallback, useMemo, useState } from 'react';
-import type { PartView } from '../../../../core/agreement/wire/http.ts';
+import type { Part } from '../../../../core/music/part.ts';
 import { useAnswer, type AnswerState } from '../../../asking/useAnswer.ts';
 import { besider } from '../../../beside/besider.ts';
 import type { BesideAnswer, OtherPart } from '../../../beside/messages.ts';
 import { troubleText } from '../../../library/http.ts';
-import { otherParts } from '../../../library/otherParts.ts';
-import { useLoaded } from '../../../library/useLoaded.ts';
+import type { Loaded } from '../../../library/useLoaded.ts';
 
 export interface BesideOnStand {
   on: boolean;
@@ -20,14 +19,16 @@ export interface BesideOnStand {
 
 const NONE: readonly OtherPart[] = [];
 
-/** How the other sections bow, for as long as it is wanted; fetched anew each time it is asked for. */
-export function useBeside(view: PartView): BesideOnStand {
-  const [asked, setAsked] = useState(0);
-  const on = asked % 2 === 1;
-  const turn = useCallback(() => setAsked((before) => before + 1), []);
-  const others = useLoaded(on ? `beside ${view.id} ${asked}` : 'nobody', () => (on ? otherParts(view) : Promise.resolve(null)));
-  const question = useMemo(() => (on && others.value ? { others: others.value } : null), [on, others.value]);
-  const { state, answer } = useAnswer(view.part, besider, question);
-  const trouble = on && others.fault ? troubleText(others.fault) : null;
-  return { on, turn, state: on && !question && !trouble ? 'working' : state, trouble, answer, others: others.value ?? NONE };
+/** How the other sections bow, for as long as it is wanted; their parts are fetched anew each time it is asked for. */
+export function useBeside(part: Part, others: Loaded<OtherPart[]>): BesideOnStand {
+  const { value, fault, again } = others;
+  const [on, setOn] = useState(false);
+  const turn = useCallback(() => {
+    if (!on) again();
+    setOn(!on);
+  }, [on, again]);
+  const question = useMemo(() => (on && value ? { others: value } : null), [on, value]);
+  const { state, answer } = useAnswer(part, besider, question);
+  const trouble = on && fault ? troubleText(fault) : null;
+  return { on, turn, state: on && !question && !trouble ? 'working' : state, trouble, answer, others: value ?? NONE };
 }
