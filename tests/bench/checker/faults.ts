@@ -103,6 +103,8 @@ export const FAULTS: readonly Fault[] = [
     says: ['fingering/one-hand', 'fingering/pitch-on-string'],
     also: [...HAND, 'fingering/zero-is-open'],
     plant(house, chance) {
+      // Where the part divides, two players share the two notes.
+      if (house.part.measures.some(({ words }) => words.some(({ text }) => /\bdiv|get(h)?eilt/i.test(text)))) return null;
       const pairs = house.voices.flat().filter(({ notes, head }) => notes.length === 2 && !head.grace && notes.every((note) => stringOn(house, note.id) !== undefined));
       if (!pairs.length) return null;
       const [one, other] = chance.pick(pairs).notes as [Note, Note];
@@ -119,7 +121,7 @@ export const FAULTS: readonly Fault[] = [
       const found = house.voices.flatMap((voice) =>
         voice.flatMap((event, i) => {
           const before = voice[i - 1];
-          if (!before || event.notes.length > 1 || before.notes.length > 1 || event.start - before.start > 0.13 || before.head.grace || event.head.grace || event.head.ties.includes('stop')) return [];
+          if (!before || event.notes.length > 1 || before.notes.length > 1 || event.start - before.start > 0.13 || event.head.tempo === null || before.head.grace || event.head.grace || event.head.ties.includes('stop')) return [];
           const [finger, string] = [fingerOn(house, before.head.id), stringOn(house, before.head.id)];
           const far = [2, 3, 4].find((s) => above(house, event.head, s) >= 14 && above(house, event.head, s) <= 22);
           return typeof finger === 'number' && finger > 0 && string !== undefined && above(house, before.head, string) <= 7 && far ? [{ note: event.head.id, far }] : [];

@@ -55,7 +55,9 @@ export function plantAcross(parts: readonly StringPart[], chance: Chance, judge:
       if (free.length) {
         twice('the same music bowed the other way', 'bow/same-music', (bow, note) => ({ note, value: { kind: 'bow', bow: bow! } }), chance.pick(free), ['bow/same-direction']);
       }
-      const fingered = run.notes.slice(4, -4).filter(([a, b]) => a !== b && ours.byId.get(a)!.midi !== undefined && !ours.byId.get(a)!.grace);
+      // An octave apart the hand differs: only the very same pitches are the same music for it.
+      const isExact = run.notes.every(([a, b]) => ours.byId.get(a)!.midi === ours.byId.get(b)!.midi);
+      const fingered = run.notes.slice(4, -4).filter(([a, b]) => a !== b && isExact && ours.byId.get(a)!.midi !== undefined && !ours.byId.get(a)!.grace);
       if (fingered.length > 0) {
         twice('the same music fingered otherwise', 'fingering/same-music', (bow, note) => ({ note, value: { kind: 'finger', finger: bow === 'down' ? 2 : 3 } }), chance.pick(fingered));
       }

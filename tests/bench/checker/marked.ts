@@ -20,7 +20,7 @@ export type StringPart = Part & { instrument: InstrumentName };
 
 /** Real editions: not the files that try out a notation program. */
 const FOLDERS = ['openscore-orchestra', 'openscore-quartets', 'violin-printed-marks', 'bach-violin-solo'];
-const QUICK = { starts: 2, tries: 200, pivots: 2000 };
+const QUICK = { rounds: 1, tries: 200, pivots: 2000 };
 const PLANS_A_PART = 6;
 export const SEATS = seatsFor(12);
 
