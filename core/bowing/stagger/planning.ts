@@ -26,7 +26,7 @@ export interface Effort {
 }
 
 /** Chosen by trying on seeded problems. */
-export const EFFORT: Effort = { rounds: 8, tries: 1500, pivots: 8000 };
+export const EFFORT: Effort = { rounds: 8, tries: 3000, pivots: 8000 };
 
 /** A plan on the way: everybody's changes, as usable instants. */
 export interface Found {
