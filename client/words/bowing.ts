@@ -17,6 +17,7 @@ export const hair = {
   shared: (measure: string) => `From measure ${measure} on each seat changes in its own place; the down arrow turns to a seat and its own bow.`,
   split: 'Split the slur, share out the changes, or play softer or faster.',
   mend: (slower: string, faster: string) => `It lasts if the bows are drawn ${[slower && `slower in ${measures(slower)}`, faster && `faster in ${measures(faster)}`].filter(Boolean).join(' and ')}.`,
+  through: (first: string, last: string) => `${first} to ${last}`,
   noMend: 'Split a slur or retake before it.',
   table: 'Bow by bow',
   columns: ['Measure', 'Bow', 'From the frog', 'Speed', 'Why this way'],

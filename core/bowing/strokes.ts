@@ -47,6 +47,9 @@ export interface Stroke {
   tremolo: boolean;
 }
 
+/** Silence that leaves time to bring the bow back without a sign. Chosen, not measured. */
+export const RETAKE_REST: Seconds = 0.15;
+
 const TOUCHING: Seconds = 1e-6;
 
 const isTremolo = (event: BowEvent): boolean => event.head.ornaments.some((ornament) => ornament.startsWith('tremolo'));

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { BOW_LIMIT, DYNAMICS } from '../bowing/bowLength.ts';
+import { RETAKE_REST } from '../bowing/strokes.ts';
 import { OPEN_STRINGS } from '../fingering/aims.ts';
 
 const seconds = (value: number, text: string) => z.number().min(0).max(120).default(value).describe(text);
@@ -19,7 +20,7 @@ export const CheckSettings = z.object({
     .describe('How long one bow lasts; violas, cellos and basses take their share of it.'),
   bowsBeforeSpeaking: z.number().min(1).max(20).default(1).describe('Bows a slur or held note may need before it is pointed out.'),
   bowsOutOfReach: z.number().min(1).max(20).default(4).describe('Bows from which a slur cannot be played as written at its dynamic.'),
-  retakeRest: seconds(0.15, 'Silence that leaves time to bring the bow back without a sign.'),
+  retakeRest: seconds(RETAKE_REST, 'Silence that leaves time to bring the bow back without a sign.'),
   retakeTime: seconds(0.2, 'Time from the start of a bow to a retake after it, below which the retake is pointed out.'),
   hookRest: seconds(1, 'Silence across which a hook still belongs to the bow before or after it.'),
   pizzTime: seconds(0.25, 'Time from a bowed note to a plucked one, or back, below which the change is pointed out.'),

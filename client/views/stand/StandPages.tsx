@@ -44,12 +44,14 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
   const here = at === null ? null : (desk.facts.notes.get(at) ?? null);
   const hung = hangsUnder(desk);
   const row = here === null ? -1 : engraved.systems.findIndex(({ first, last }) => first <= here && here <= last);
+  // What hangs under the line in hand needs the room below it.
+  const hanging = openAt !== null || hung !== null || desk.hair.on || desk.beside.on;
   // A system that is drawn later takes another height than its empty staff: it is brought into view again then.
   const drawn = row >= 0 && engraved.systems[row]!.drawing !== null;
   useEffect(() => {
     const target = list.current?.querySelector(`[data-system="${row}"]`);
-    target?.scrollIntoView({ block: openAt === null ? 'nearest' : 'start' });
-  }, [at, openAt, laid, row, drawn]);
+    target?.scrollIntoView({ block: hanging ? 'start' : 'nearest' });
+  }, [at, hanging, laid, row, drawn]);
 
   if (!laid) return <div className="systems">{Array.from({ length: 6 }, (_, i) => <EmptyStaff key={i} width={width} />)}</div>;
   return (

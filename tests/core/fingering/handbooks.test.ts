@@ -22,8 +22,8 @@ interface ViolinScale {
 const cello = instrumentNamed('cello');
 const violin = instrumentNamed('violin');
 
-// Davidoff, Violoncell-Schule (1888). Not yet among the five best: A major with the open D, C and G major that leave their open first note at once.
-const ELSEWHERE: ReadonlySet<string> = new Set(['A major usual (above staff)', 'C major no open strings (below staff)', 'G major no open strings (below staff)']);
+// Davidoff, Violoncell-Schule (1888). Not yet among the five best: A major with the open D; C, F and G major that leave the lowest string at once.
+const ELSEWHERE: ReadonlySet<string> = new Set(['A major usual (above staff)', 'C major no open strings (below staff)', 'G major no open strings (below staff)', 'F major no open strings (below staff)']);
 
 describe.skipIf(!folder)('printed cello scales (needs CORPUS_DIR)', () => {
   const printed = handbook<CelloScale>('cello_davidoff_scales.json');

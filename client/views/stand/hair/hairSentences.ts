@@ -1,13 +1,22 @@
 import type { HairBow } from '../../../bowing/messages.ts';
 import { words } from '../../../words/words.ts';
 
-const list = (measures: readonly string[]): string => [...new Set(measures)].join(', ');
+/** Measures in short: 33 to 40, 46. */
+function list(ordinals: readonly number[], name: (ordinal: number) => string): string {
+  const rows: [first: number, last: number][] = [];
+  for (const ordinal of [...new Set(ordinals)].sort((a, b) => a - b)) {
+    const row = rows.at(-1);
+    if (row && ordinal === row[1] + 1) row[1] = ordinal;
+    else rows.push([ordinal, ordinal]);
+  }
+  return rows.map(([first, last]) => (first === last ? name(first) : words.hair.through(name(first), name(last)))).join(', ');
+}
 
 /** What is missing on a bow, and which of `bows` drawn otherwise would mend it. `name`: the printed number of a measure. */
 export function shortSentence(bow: HairBow, bows: readonly HairBow[], name: (ordinal: number) => string): string {
   const { short, direction, measure } = bow;
   if (!short) return '';
-  const at = (pace: 'faster' | 'slower') => list(short.fix.flatMap((one) => (one.pace === pace ? [name(bows[one.bow]!.measure)] : [])));
+  const at = (pace: 'faster' | 'slower') => list(short.fix.flatMap((one) => (one.pace === pace ? [bows[one.bow]!.measure] : [])), name);
   const mend = short.kind === 'runs-out' ? words.hair.split : short.fix.length ? words.hair.mend(at('slower'), at('faster')) : words.hair.noMend;
   return `${words.hair[short.kind](direction, name(measure), short.by)} ${mend}`;
 }
