@@ -44,7 +44,7 @@ describe('the bow along the hair in words', () => {
 
   it('a bow at the wrong end names the measures whose bows would mend it, each once', () => {
     const bows = [bow({ measure: 1 }), bow({ measure: 1 }), bow({ measure: 2 }), bow({ measure: 3, short: { kind: 'wrong-end', by: 51, fix: [{ bow: 0, pace: 'slower' }, { bow: 1, pace: 'slower' }, { bow: 2, pace: 'faster' }, { bow: 3, pace: 'faster' }] } })];
-    expect(shortSentence(bows[3]!, bows, String)).toBe('The down-bow from measure 3 begins at the wrong end: at the usual speed 51 mm of hair are missing. It lasts if the bows are drawn slower in measure 1 and faster in measures 2, 3.');
+    expect(shortSentence(bows[3]!, bows, String)).toBe('The down-bow from measure 3 begins at the wrong end: at the usual speed 51 mm of hair are missing. It lasts if the bows are drawn slower in measure 1 and faster in measures 2 to 3.');
   });
 
   it('without a bow says so', () => expect(hairSentences([], [], String).lead).toBe('Nothing is bowed in this line.'));
