@@ -1,4 +1,5 @@
 import { partBowings, type PlainBowing } from '../../core/bowing/direction/partBowings.ts';
+import { turned } from '../../core/bowing/strokes.ts';
 import { seatMarks } from '../../core/check/seatMarks.ts';
 import { CheckSettings } from '../../core/check/settings.ts';
 import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
@@ -24,7 +25,7 @@ function bowsOf({ strokes, along, short }: PlainBowing, isShared: (notes: readon
       measure: second ? measureAt(middle) : measure,
       from, to, speed, pace, shared,
       marked: marked === true,
-      direction: second ? (direction === 'down' ? 'up' : 'down') : direction,
+      direction: second ? turned(direction) : direction,
       begins: second ? middle : begins,
       ends: split && !second ? middle : ends,
       short: lack && !second ? { kind: lack.kind, by: lack.short, fix: lack.fix.map((one) => ({ bow: firstOf(one.stroke), pace: one.pace })) } : null,

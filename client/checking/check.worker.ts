@@ -1,7 +1,7 @@
 import { sectionPicture } from '../../core/check/sectionPicture.ts';
 import { RULES } from '../../core/check/registry.ts';
 import { standingCheck, type StandingCheck } from '../../core/check/standing/standingCheck.ts';
-import type { InstrumentName, Part } from '../../core/music/part.ts';
+import { isStringPart, type Part } from '../../core/music/part.ts';
 import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
 import type { FromChecker, ToChecker } from './messages.ts';
 
@@ -13,9 +13,9 @@ let others: readonly OtherSection[] = [];
 let kept: { key: string; check: StandingCheck } | null = null;
 
 function findings(of: Part, { seats, settings, marks }: Omit<CheckInput, 'part'>): Finding[] {
-  if (of.instrument === null) return [];
+  if (!isStringPart(of)) return [];
   const key = JSON.stringify([seats, settings]);
-  if (kept?.key !== key) kept = { key, check: standingCheck({ part: of as Part & { instrument: InstrumentName }, seats, settings }) };
+  if (kept?.key !== key) kept = { key, check: standingCheck({ part: of, seats, settings }) };
   return kept.check.findings(marks, others);
 }
 

@@ -1,7 +1,7 @@
 import { type StaggerPlan, staggerSteps } from '../../core/bowing/stagger/plan.ts';
 import { crowdAllowed } from '../../core/bowing/stagger/problem.ts';
 import { sectionProblem, type SectionProblem } from '../../core/check/sectionPlan.ts';
-import type { InstrumentName, Part } from '../../core/music/part.ts';
+import { isStringPart, type Part } from '../../core/music/part.ts';
 import type { PlanAnswer, PlanQuestion } from './messages.ts';
 
 /** Ordinal of the measure a second of the passage lies in, as near as the places to change tell. */
@@ -32,8 +32,8 @@ const asPlanned = (asked: SectionProblem, { feasible, provedInfeasible, cost, bo
  * Throws where the part names no string instrument.
  */
 export function planFor(part: Part, question: PlanQuestion, onSoFar: (found: PlanAnswer) => void): PlanAnswer {
-  if (part.instrument === null) throw new Error('The part names no string instrument');
-  const found = sectionProblem({ ...question, part: part as Part & { instrument: InstrumentName } });
+  if (!isStringPart(part)) throw new Error('The part names no string instrument');
+  const found = sectionProblem({ ...question, part });
   if ('refusal' in found) return { refusal: found.refusal.text };
   const { planned } = found;
   let best: StaggerPlan | undefined;

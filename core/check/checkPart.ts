@@ -1,8 +1,6 @@
-import type { InstrumentName, Part } from '../music/part.ts';
+import { isStringPart } from '../music/part.ts';
 import type { CheckInput, Finding } from './finding.ts';
 import { standingCheck } from './standing/standingCheck.ts';
-
-const isStringPart = (part: Part): part is Part & { instrument: InstrumentName } => part.instrument !== null;
 
 /**
  * Everything the rules find in a part as marked: worst first, then most exposed, then in the order of the measures. Empty for a part that is no bowed string part.

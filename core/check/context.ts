@@ -5,7 +5,7 @@ import { strokesLike } from '../bowing/strokesLike.ts';
 import type { Instrument } from '../instruments/instrument.ts';
 import { instrumentNamed, withLowestString } from '../instruments/instrumentNamed.ts';
 import type { Mark } from '../music/mark.ts';
-import type { InstrumentName, Measure, Part } from '../music/part.ts';
+import type { Measure, Part, StringPart } from '../music/part.ts';
 import type { SeatId } from '../music/seat.ts';
 import { type TempoMap, tempoMap } from '../music/seconds.ts';
 import type { OtherSection } from './finding.ts';
@@ -50,7 +50,7 @@ export interface SectionContext extends PartMusic {
 export const soundingOf = (event: BowEvent): number | undefined => event.head.sounding ?? event.head.midi;
 
 /** Reads a part as rules see it before anything is marked. */
-export function partMusic(part: Part & { instrument: InstrumentName }, settings: CheckSettings): PartMusic {
+export function partMusic(part: StringPart, settings: CheckSettings): PartMusic {
   const plain = instrumentNamed(part.instrument);
   const instrument = settings.lowestString === null ? plain : withLowestString(plain, settings.lowestString);
   const tempo = tempoMap(part, settings.assumedTempo);
@@ -73,6 +73,6 @@ export function markedMusic(music: PartMusic, seats: readonly SeatId[], marks: r
 }
 
 /** What the rules need of a whole part as marked. */
-export function checkContext(part: Part & { instrument: InstrumentName }, seats: readonly SeatId[], marks: readonly Mark[], settings: CheckSettings): CheckContext {
+export function checkContext(part: StringPart, seats: readonly SeatId[], marks: readonly Mark[], settings: CheckSettings): CheckContext {
   return markedMusic(partMusic(part, settings), seats, marks);
 }

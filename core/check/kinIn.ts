@@ -2,9 +2,8 @@ import type { PartMusic } from './context.ts';
 import { repeatedRuns } from './repeatedRuns.ts';
 import type { Kin } from './rule.ts';
 
-const found = new WeakMap<PartMusic['voices'], Map<number, readonly Kin[]>>();
-
-function search({ voices }: PartMusic, least: number): Kin[] {
+/** Passages of at least `least` notes that come again in their voice. Example: see rules/fingering/same-music.ts. */
+export function kinIn({ voices }: PartMusic, least: number): Kin[] {
   return voices.flatMap((voice) =>
     repeatedRuns(voice, least).map(({ first, second, length }): Kin => {
       const pairs = Array.from({ length }, (_, i) => ({ model: voice[first + i]!, again: voice[second + i]! }));
@@ -12,13 +11,4 @@ function search({ voices }: PartMusic, least: number): Kin[] {
       return { name: `${pairs[0]!.model.head.id}=${pairs[0]!.again.head.id}`, measures, pairs };
     }),
   );
-}
-
-/** Passages of at least `least` notes that come again in their voice. Looked for once in a part. Example: see rules/fingering/same-music.ts. */
-export function kinIn(music: PartMusic, least: number): readonly Kin[] {
-  const known = found.get(music.voices) ?? new Map<number, readonly Kin[]>();
-  found.set(music.voices, known);
-  const kin = known.get(least) ?? search(music, least);
-  known.set(least, kin);
-  return kin;
 }

@@ -1,4 +1,4 @@
-import type { Direction, Stroke } from '../bowing/strokes.ts';
+import { type Direction, type Stroke, turned } from '../bowing/strokes.ts';
 
 export interface KnownDirection {
   direction: Direction;
@@ -24,7 +24,7 @@ export function knownDirections(strokes: readonly Stroke[], retakeRest: number, 
     if (beginsAnew(strokes, index, retakeRest)) known = null;
     if (stroke.tremolo) return null;
     if (stroke.direction !== null) known = { direction: stroke.direction, printed: stroke.printed, counted: 0 };
-    else if (known) known = known.counted < atMost ? { ...known, direction: known.direction === 'up' ? 'down' : 'up', counted: known.counted + 1 } : null;
+    else if (known) known = known.counted < atMost ? { ...known, direction: turned(known.direction), counted: known.counted + 1 } : null;
     return known;
   });
 }

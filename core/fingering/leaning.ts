@@ -1,3 +1,4 @@
+import { type Stretch, stretchesOf } from '../music/stretches.ts';
 import { layerOf, type Layer } from './layers.ts';
 import type { LineNote } from './line.ts';
 import type { Place } from './frame.ts';
@@ -33,23 +34,6 @@ function figures(line: readonly LineNote[]): Map<string, number[]> {
     known.set(line, found);
   }
   return found;
-}
-
-/** Layers whose log potentials a pin changes, first to last. */
-export interface Stretch {
-  from: number;
-  to: number;
-}
-
-/** Consecutive layers as stretches. */
-function stretchesOf(layers: Iterable<number>): Stretch[] {
-  const stretches: Stretch[] = [];
-  for (const i of [...layers].sort((a, b) => a - b)) {
-    const last = stretches.at(-1);
-    if (last && i <= last.to + 1) last.to = i;
-    else stretches.push({ from: i, to: i });
-  }
-  return stretches;
 }
 
 /**

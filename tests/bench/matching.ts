@@ -1,21 +1,11 @@
 /** Matching every pair of string parts of whole movements, beside reading their files: `CORPUS_DIR=... npx tsx tests/bench/matching.ts`. */
-import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { playedAnywhere } from '../../core/matching/anywhere.ts';
 import { playedTogether } from '../../core/matching/together.ts';
-import type { Part } from '../../core/music/part.ts';
-import { readScore } from '../../core/musicxml/readScore.ts';
-import { openFile } from '../../server/files/openFile.ts';
-import { corpusPath, corpusScores } from '../support/corpus.ts';
+import { corpusScores, stringParts } from '../support/corpus.ts';
 
 const TOGETHER = { unison: 6, rhythm: 16 };
 const ANYWHERE = { unison: 12, rhythm: 24 };
-
-async function stringParts(name: string): Promise<Part[]> {
-  const opened = await openFile(readFileSync(corpusPath(name)), name);
-  const read = opened.ok ? readScore(opened.text) : opened;
-  return 'score' in read ? read.score.parts.filter((part) => part.instrument !== null) : [];
-}
 
 /** Milliseconds, and what came of it. */
 async function timed<Result>(work: () => Result | Promise<Result>): Promise<[milliseconds: number, result: Result]> {

@@ -30,9 +30,8 @@ export function bowingMarks(bowing: Bowing, measures: ReadonlyMap<number, Measur
     const marks: Mark[] = [];
     // Over a rest too short to be sure of it the bow brought back is said as well.
     const broughtBack = before && facts.restBefore > 0 && facts.restBefore < RETAKE_REST && (before.direction === direction) !== (before.split === true);
-    if (broughtBack && !repeats && !facts.stroke.retake && !before.facts.stroke.hooked) marks.push({ note, value: { kind: 'retake' } });
-    if (repeats && before && !facts.stroke.retake && !before.facts.stroke.hooked) {
-      if (isHookable(before.facts, facts)) return [{ note, value: { kind: 'hooked' } }];
+    if (before && (repeats || broughtBack) && !facts.stroke.retake && !before.facts.stroke.hooked) {
+      if (repeats && isHookable(before.facts, facts)) return [{ note, value: { kind: 'hooked' } }];
       marks.push({ note, value: { kind: 'retake' } });
     }
     if (facts.stroke.direction === null && (repeats || facts.restBefore > 0)) marks.push({ note, value: { kind: 'bow', bow: direction } });

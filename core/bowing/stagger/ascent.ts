@@ -1,5 +1,5 @@
 import type { Bounded, Master, Prices } from './master.ts';
-import { priceAt } from './master.ts';
+import { priceAt, roomWorth } from './master.ts';
 import { cheapestWay, pointsOf } from './units.ts';
 import type { Worth } from './worth.ts';
 
@@ -9,14 +9,13 @@ const PATIENCES = 50;
 const LEAST_STEP = 1e-3;
 
 /** The bound at these prices, and how far each window (first) and stretch (after them) is over its room where every unit takes its cheapest way. */
-function boundAt({ model, kinds, sizes, room }: Master, prices: Prices): { bound: number; over: Float64Array } {
+function boundAt(master: Master, prices: Prices): { bound: number; over: Float64Array } {
+  const { model, kinds, sizes, room } = master;
   const { crowd, stretch } = model;
   const at = priceAt(model, prices);
   const windows = room.crowd.length;
   const over = Float64Array.from([...room.crowd, ...room.stretch], (left) => -left);
-  let bound = 0;
-  prices.crowd.forEach((price, w) => (bound -= price * room.crowd[w]!));
-  prices.stretch.forEach((price, b) => (bound -= price * room.stretch[b]!));
+  let bound = -roomWorth(master, prices);
   kinds.forEach(([unit], kind) => {
     const { changes, cost } = cheapestWay(model, unit!, unit!.map((player) => pointsOf(model, player, at)));
     bound += sizes[kind]! * cost;

@@ -1,4 +1,3 @@
-import { sumsOf } from './cheapestPath.ts';
 import type { Draft } from './draft.ts';
 import { CROWDED, put, take } from './draft.ts';
 import type { Master, Prices, Taken } from './master.ts';
@@ -7,6 +6,7 @@ import type { Model } from './model.ts';
 import type { Unit, Way } from './units.ts';
 import { cheapestWay, pointsOf } from './units.ts';
 import type { Worth } from './worth.ts';
+import { sumOverWindows } from './windows.ts';
 
 /** Share of a way from which it is taken at once; share of the units placed at least per round; chosen, not measured. */
 const SURE = 0.9;
@@ -52,11 +52,10 @@ function seat(draft: Draft, { model, kinds }: Master, { kind, way }: Taken): boo
 
 /** Where the programme offers nothing that fits: the cheapest way that finds room, else the one that breaks least. */
 function wayLeft({ model, kinds, sizes, room }: Master, draft: Draft, prices: Float64Array): { kind: number; way: Way } {
-  const { crowd } = model;
   const kind = sizes.findIndex((size) => size > 0);
   const unit = kinds[kind]!.find(([player]) => !draft.isIn[player!])!;
-  const full = sumsOf(Array.from(room.crowd, (left) => (left > 0 ? 0 : 1)));
-  const at = (worst: number) => Float64Array.from(prices, (price, i) => price + (full[crowd.to[i]! + 1]! > full[crowd.from[i]!]! ? worst : 0));
+  const full = sumOverWindows(model.crowd, Array.from(room.crowd, (left) => (left > 0 ? 0 : 1)));
+  const at = (worst: number) => Float64Array.from(prices, (price, i) => price + (full[i]! > 0 ? worst : 0));
   const [strict, soft] = [Infinity, CROWDED].map((worst) => cheapestWay(model, unit, unit.map((player) => pointsOf(model, player, at(worst)))));
   return { kind, way: strict!.cost < Infinity ? strict!.changes : soft!.changes };
 }

@@ -1,10 +1,10 @@
 import { chanceFrom } from './chance.ts';
-import { sumsOf } from './cheapestPath.ts';
 import type { Model } from './model.ts';
 import type { Column, Programme } from './simplex.ts';
 import { addColumn, copyOf, fix, optimise, programmeOf, restore, valueOf } from './simplex.ts';
 import type { Unit, Way } from './units.ts';
 import { cheapestWay, pointsOf, wayCost } from './units.ts';
+import { sumOverWindows } from './windows.ts';
 import type { Worth } from './worth.ts';
 
 /** Prices of a change at one instant in crowd windows and stretches. */
@@ -95,8 +95,15 @@ export function addWay(master: Master, kind: number, way: Way): number {
 
 /** Points of a change at each usable instant at these prices. */
 export function priceAt(model: Model, { crowd, stretch }: Prices): Float64Array {
-  const sums = sumsOf(crowd);
-  return Float64Array.from(model.usable, (_, i) => sums[model.crowd.to[i]! + 1]! - sums[model.crowd.from[i]!]! + stretch[model.stretch[i]!]!);
+  return sumOverWindows(model.crowd, crowd).map((price, i) => price + stretch[model.stretch[i]!]!);
+}
+
+/** What the room that is left is worth at these prices: whatever the units cost, the bound is this much less. */
+export function roomWorth({ room }: Master, prices: Prices): number {
+  let worth = 0;
+  prices.crowd.forEach((price, w) => (worth += price * room.crowd[w]!));
+  prices.stretch.forEach((price, b) => (worth += price * room.stretch[b]!));
+  return worth;
 }
 
 /** Ways looked for at once for units of one kind, and the points by which each next one is kept off the last; chosen, not measured. */
@@ -105,13 +112,11 @@ const ASIDE = 4;
 
 /** Looks for new ways at these prices. Returns the lower bound they prove (Lagrange) and whether a way was new. */
 function look(master: Master, prices: Prices): { bound: number; isNew: boolean } {
-  const { model, kinds, sizes, room } = master;
+  const { model, kinds, sizes } = master;
   const at = priceAt(model, prices);
   const known = master.programme.columns.length;
   let isNew = false;
-  let bound = 0;
-  prices.crowd.forEach((price, w) => (bound -= price * room.crowd[w]!));
-  prices.stretch.forEach((price, b) => (bound -= price * room.stretch[b]!));
+  let bound = -roomWorth(master, prices);
   kinds.forEach(([unit], kind) => {
     if (sizes[kind] === 0) return;
     const points = unit!.map((player) => pointsOf(model, player, at));

@@ -1,6 +1,6 @@
 import { leftFrom } from './cheapestPair.ts';
-import { sumsOf } from './cheapestPath.ts';
 import type { Model } from './model.ts';
+import { sumOverWindows } from './windows.ts';
 
 /** A player's changes, the latest first: nodes. */
 interface Trail {
@@ -30,8 +30,8 @@ interface Queue {
 function queueOf(model: Model, prices: Float64Array): Queue {
   const { strokes, change } = model.players[0]!;
   const { crowd } = model;
-  const sums = sumsOf(prices);
-  const at = change.map((own, i) => own + sums[crowd.to[i]! + 1]! - sums[crowd.from[i]!]!);
+  const over = sumOverWindows(crowd, prices);
+  const at = change.map((own, i) => own + over[i]!);
   const { nodes, reach } = strokes;
   const next = new Int32Array(nodes).fill(nodes - 1);
   const until = new Int32Array(nodes);

@@ -1,4 +1,3 @@
-import { sumsOf } from './cheapestPath.ts';
 import type { Candidate, Row } from './choice.ts';
 import { EVENNESS } from './costs/evenness.ts';
 import { NEIGHBOUR } from './costs/neighbour.ts';
@@ -6,6 +5,7 @@ import type { Draft } from './draft.ts';
 import type { Model } from './model.ts';
 import type { Unit, Way } from './units.ts';
 import { wayCost } from './units.ts';
+import { sumOverWindows } from './windows.ts';
 
 /** Points of one change too many while a choice is made: more than a whole way costs, little enough to stay exact. */
 const TOO_MANY = 1e4;
@@ -30,8 +30,7 @@ export interface Shared {
 
 function besideOf(model: Model, draft: Draft, player: number): Float64Array {
   const near = model.players[player]!.neighbours.filter((other) => draft.isIn[other]);
-  const sums = sumsOf(Array.from(draft.crowdCount, (_, w) => NEIGHBOUR * near.reduce((sum, other) => sum + draft.inCrowd[other]![w]!, 0)));
-  return Float64Array.from(model.usable, (_, i) => sums[model.crowd.to[i]! + 1]! - sums[model.crowd.from[i]!]!);
+  return sumOverWindows(model.crowd, Array.from(draft.crowdCount, (_, w) => NEIGHBOUR * near.reduce((sum, other) => sum + draft.inCrowd[other]![w]!, 0)));
 }
 
 /** The rows for these players, who are out of the draft. */
@@ -84,9 +83,9 @@ export function pointsAt(model: Model, shared: Shared, player: number, prices: F
   const at = (row: number) => (row < 0 ? 0 : prices[row]!);
   const perWindow = Float64Array.from(shared.crowd, at);
   for (const { window, row } of shared.meetings.get(player)!) perWindow[window]! += prices[row]!;
-  const sums = sumsOf(perWindow);
+  const over = sumOverWindows(model.crowd, perWindow);
   const beside = shared.beside.get(player)!;
-  return Float64Array.from(model.players[player]!.change, (own, i) => own + beside[i]! + sums[model.crowd.to[i]! + 1]! - sums[model.crowd.from[i]!]! + at(shared.stretch[model.stretch[i]!]!));
+  return Float64Array.from(model.players[player]!.change, (own, i) => own + beside[i]! + over[i]! + at(shared.stretch[model.stretch[i]!]!));
 }
 
 /** Where neighbours of a whole draft change in one window. */

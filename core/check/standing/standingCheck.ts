@@ -1,6 +1,7 @@
-import type { Mark } from '../../music/mark.ts';
-import type { InstrumentName, Part } from '../../music/part.ts';
+import { byNote, type Mark } from '../../music/mark.ts';
+import type { StringPart } from '../../music/part.ts';
 import type { SeatId } from '../../music/seat.ts';
+import { type Stretch, stretchesOf } from '../../music/stretches.ts';
 import { type CheckContext, markedMusic, partMusic, type PartMusic, type SectionContext } from '../context.ts';
 import type { Finding, OtherSection } from '../finding.ts';
 import { RULES } from '../registry.ts';
@@ -9,10 +10,10 @@ import type { Kin } from '../rule.ts';
 import { CheckSettings } from '../settings.ts';
 import { changedNotes } from './changedNotes.ts';
 import { sectionBows } from './sectionBows.ts';
-import { musicOf, type Stretch, widened } from './stretch.ts';
+import { musicOf, widened } from './stretch.ts';
 
 export interface StandingInput {
-  part: Part & { instrument: InstrumentName };
+  part: StringPart;
   seats: readonly SeatId[];
   /** As stored with the section; throws on a wrong form. */
   settings: Record<string, unknown>;
@@ -27,26 +28,7 @@ const NEAR = RULES.filter(({ check }) => check);
 const COMPARING = RULES.filter(({ kin }) => kin);
 const ACROSS = RULES.filter(({ across }) => across);
 
-const byNote = (marks: readonly Mark[]): Map<string, Mark[]> => {
-  const onNote = new Map<string, Mark[]>();
-  for (const mark of marks) {
-    const known = onNote.get(mark.note);
-    if (known) known.push(mark);
-    else onNote.set(mark.note, [mark]);
-  }
-  return onNote;
-};
-
-/** Ordinals in stretches of neighbours. */
-function stretchesOf(ordinals: readonly number[]): Stretch[] {
-  const stretches: Stretch[] = [];
-  for (const ordinal of [...new Set(ordinals)].sort((a, b) => a - b)) {
-    const last = stretches.at(-1);
-    if (last && ordinal === last.to + 1) last.to = ordinal;
-    else stretches.push({ from: ordinal, to: ordinal });
-  }
-  return stretches;
-}
+const ordinalsIn = ({ from, to }: Stretch): number[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);
 
 /** Only the measures of these stretches, one after the other. */
 function together(music: PartMusic, stretches: readonly Stretch[]): PartMusic {
@@ -83,7 +65,7 @@ export function standingCheck({ part, seats, settings: given }: StandingInput): 
 
   return {
     findings(marks, others = []) {
-      const onNote = byNote(marks);
+      const onNote = byNote(marks, (mark) => mark);
       const index: Index = { notes, measures: part.measures, marks: onNote, seats };
       const changed = changedNotes(known?.onNote ?? new Map(), onNote);
       const section: SectionContext = { ...music, common: bows.common(onNote, changed), printed: bows.printed, others };
@@ -99,26 +81,14 @@ export function standingCheck({ part, seats, settings: given }: StandingInput): 
       const joined = [known.onNote, onNote];
       let kept = known.near;
       const fresh: Reported[] = [];
-      for (const stretch of merged(stretchesOf(ordinals).map((here) => widened(here, music, joined)))) {
+      for (const stretch of stretchesOf(stretchesOf(ordinals).flatMap((here) => ordinalsIn(widened(here, music, joined))))) {
         const inside = ({ finding: { measure } }: Reported): boolean => measure >= stretch.from && measure <= stretch.to;
         const here = musicOf(music, widened(stretch, music, joined));
         kept = kept.filter((one) => !inside(one));
         fresh.push(...near(markedMusic(here, seats, marksIn(here, onNote)), index).filter(inside));
       }
-      const touched = new Set(ordinals);
-      const compared = kin.map((one, i) => (ordinals.length && [...touched].some((ordinal) => one.within.has(ordinal)) ? compare(one, index, onNote) : known!.compared[i]!));
+      const compared = kin.map((one, i) => (ordinals.some((ordinal) => one.within.has(ordinal)) ? compare(one, index, onNote) : known!.compared[i]!));
       return answer({ onNote, near: [...kept, ...fresh], compared });
     },
   };
-}
-
-/** Stretches that meet become one. */
-function merged(stretches: readonly Stretch[]): Stretch[] {
-  const result: Stretch[] = [];
-  for (const { from, to } of [...stretches].sort((a, b) => a.from - b.from)) {
-    const last = result.at(-1);
-    if (last && from <= last.to + 1) last.to = Math.max(last.to, to);
-    else result.push({ from, to });
-  }
-  return result;
 }

@@ -1,5 +1,6 @@
 import type { BowEvent, Voice } from '../../bowing/events.ts';
 import type { Mark } from '../../music/mark.ts';
+import type { Stretch } from '../../music/stretches.ts';
 import type { PartMusic } from '../context.ts';
 import type { CheckSettings } from '../settings.ts';
 
@@ -11,12 +12,6 @@ const BOWS_MORE = 3;
 const GAP = 1e-3;
 /** Seconds of silence in a voice after which neither hand nor bow remembers what was before. Chosen, not measured. */
 const SILENCE = 4;
-
-/** Ordinals of a first and last measure. */
-export interface Stretch {
-  from: number;
-  to: number;
-}
 
 /** First event of a voice in measure `ordinal` or after it. */
 export function firstIn(voice: Voice, ordinal: number): number {

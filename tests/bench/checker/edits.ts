@@ -1,6 +1,6 @@
 import { checkPart } from '../../../core/check/checkPart.ts';
 import { standingCheck } from '../../../core/check/standing/standingCheck.ts';
-import type { InstrumentName, Part } from '../../../core/music/part.ts';
+import type { StringPart } from '../../../core/music/part.ts';
 import { seatsFor } from '../../../core/music/seat.ts';
 import { chance } from '../../support/chance.ts';
 import { anyMark, anyMarks, longPart } from '../../support/longPart.ts';
@@ -17,7 +17,7 @@ const median = (values: readonly number[]): number => [...values].sort((a, b) =>
 
 const [MEASURES, PLAYERS, MARKS, EDITS] = [1000, 18, 3000, 40];
 const random = chance(3);
-const part = longPart(MEASURES, random) as Part & { instrument: InstrumentName };
+const part = longPart(MEASURES, random) as StringPart;
 const seats = seatsFor(PLAYERS);
 let marks = anyMarks(part, seats, MARKS, random);
 const standing = standingCheck({ part, seats, settings: {} });

@@ -1,8 +1,9 @@
+import { isTremolo, turned } from '../../../core/bowing/strokes.ts';
 import type { Mark, MarkValue } from '../../../core/music/mark.ts';
 import type { Note } from '../../../core/music/part.ts';
 import { quarters } from '../../../core/music/time.ts';
 import type { Chance } from '../../support/chance.ts';
-import { above, type Bow, fingerOn, type House, isTremolo, stringOn } from './house.ts';
+import { above, type Bow, fingerOn, type House, stringOn } from './house.ts';
 import { SEATS } from './marked.ts';
 
 export interface Planted {
@@ -32,7 +33,6 @@ export interface Trial {
 }
 
 const on = (note: string, value: MarkValue, seats?: Mark['seats']): Mark => ({ note, value, ...(seats ? { seats } : {}) });
-const turned = (direction: 'up' | 'down'): 'up' | 'down' => (direction === 'up' ? 'down' : 'up');
 
 /** A note picked at random among those that fit. */
 function oneOf(house: House, chance: Chance, fits: (note: Note) => boolean): Note | null {

@@ -5,9 +5,11 @@ import type { Run } from '../../../core/matching/run.ts';
 import { playedTogether } from '../../../core/matching/together.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import type { Note } from '../../../core/music/part.ts';
+import { slurredNotes } from '../../../core/music/slurredNotes.ts';
 import type { Chance } from '../../support/chance.ts';
-import { isTremolo } from './house.ts';
-import { SEATS, type StringPart } from './marked.ts';
+import { isTremolo } from '../../../core/bowing/strokes.ts';
+import type { StringPart } from '../../../core/music/part.ts';
+import { SEATS } from './marked.ts';
 import type { Trial } from './faults.ts';
 
 type Judge = (trial: Trial, before: readonly Finding[], after: readonly Finding[]) => void;
@@ -20,12 +22,10 @@ interface Notes {
 
 function notesOf(part: StringPart): Notes {
   const notes = part.measures.flatMap((measure) => measure.notes);
-  const order = notes.filter(({ rest }) => !rest).map(({ id }) => id);
-  const at = new Map(order.map((id, i) => [id, i]));
   return {
     byId: new Map(notes.map((note) => [note.id, note])),
     measureOf: new Map(part.measures.flatMap(({ ordinal, notes: inIt }) => inIt.map(({ id }) => [id, ordinal] as const))),
-    inSlur: new Set(part.slurs.flatMap(({ from, to }) => order.slice(at.get(from)! + 1, at.get(to)! + 1))),
+    inSlur: slurredNotes(part),
   };
 }
 

@@ -5,10 +5,10 @@ import { FAULTS, type Trial } from './faults.ts';
 import { plantAcross } from './faultsAcross.ts';
 import { houseOf } from './house.ts';
 import { marked, scores, SEATS } from './marked.ts';
+import { CORPUS } from '../../support/corpus.ts';
 
 /** Single faults planted one by one in parts the engine has marked: which are found, and what is said besides. */
-const corpus = process.env.CORPUS_DIR;
-if (!corpus) throw new Error('Set CORPUS_DIR to the folder that holds scores/.');
+if (!CORPUS) throw new Error('Set CORPUS_DIR to the folder that holds scores/.');
 const [SEED, A_PART, LONGEST, EVERY] = [Number(process.argv[2] ?? 1), 2, 400, 4];
 let seen = 0;
 /** Measures from the fault within which a finding counts as being about it. */
@@ -41,7 +41,7 @@ function judge({ name, says, also, measure }: Trial, before: readonly Finding[],
 }
 
 const random = chance(SEED);
-for await (const { file, parts } of scores(corpus)) {
+for await (const { file, parts } of scores()) {
   for (const part of parts.filter(({ measures }) => measures.length <= LONGEST)) {
     seen += 1;
     if (seen % EVERY !== SEED % EVERY) continue;

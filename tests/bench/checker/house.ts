@@ -3,8 +3,10 @@ import { instrumentNamed } from '../../../core/instruments/instrumentNamed.ts';
 import type { Instrument } from '../../../core/instruments/instrument.ts';
 import type { Finger, Mark, MarkValue } from '../../../core/music/mark.ts';
 import type { Note } from '../../../core/music/part.ts';
+import { slurredNotes } from '../../../core/music/slurredNotes.ts';
 import { tempoMap } from '../../../core/music/seconds.ts';
-import { bows, type StringPart } from './marked.ts';
+import type { StringPart } from '../../../core/music/part.ts';
+import { bows } from './marked.ts';
 
 export interface Bow {
   notes: string[];
@@ -33,8 +35,6 @@ export interface House {
 export function houseOf(part: StringPart, marks: readonly Mark[], planned: readonly Mark[]): House {
   const voices = bowEvents(part, tempoMap(part, 90));
   const notes = part.measures.flatMap((measure) => measure.notes);
-  const order = notes.filter(({ rest }) => !rest).map(({ id }) => id);
-  const at = new Map(order.map((id, i) => [id, i]));
   return {
     part,
     instrument: instrumentNamed(part.instrument),
@@ -45,7 +45,7 @@ export function houseOf(part: StringPart, marks: readonly Mark[], planned: reado
     strokes: bows(part).strokes,
     marks,
     planned,
-    inSlur: new Set(part.slurs.flatMap(({ from, to }) => order.slice(at.get(from)! + 1, at.get(to)! + 1))),
+    inSlur: slurredNotes(part),
   };
 }
 
@@ -60,8 +60,6 @@ export function stringOn(house: House, note: string): number | undefined {
   const value = markOn(house, note, 'string')?.value;
   return value?.kind === 'string' ? value.string : undefined;
 }
-
-export const isTremolo = ({ ornaments }: Note): boolean => ornaments.some((one) => one.startsWith('tremolo'));
 
 /** Semitones that sound above the open string. */
 export const above = ({ instrument }: House, note: Note, string: number): number => (note.sounding ?? note.midi!) - instrument.openStrings[string - 1]!;

@@ -1,5 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { partBowings } from '../../../core/bowing/direction/partBowings.ts';
 import { staggerPlan } from '../../../core/bowing/stagger/plan.ts';
 import type { Finding } from '../../../core/check/finding.ts';
@@ -10,31 +8,21 @@ import { fingerLine } from '../../../core/fingering/fingerLine.ts';
 import { lineOfPart } from '../../../core/fingering/partLine.ts';
 import { instrumentNamed } from '../../../core/instruments/instrumentNamed.ts';
 import { excludes, type Mark } from '../../../core/music/mark.ts';
-import type { InstrumentName, Part } from '../../../core/music/part.ts';
+import type { StringPart } from '../../../core/music/part.ts';
 import { seatsFor } from '../../../core/music/seat.ts';
 import { tempoMap } from '../../../core/music/seconds.ts';
-import { readScore } from '../../../core/musicxml/readScore.ts';
-import { openFile } from '../../../server/files/openFile.ts';
+import { corpusEditions, stringParts } from '../../support/corpus.ts';
 
-export type StringPart = Part & { instrument: InstrumentName };
 
-/** Real editions: not the files that try out a notation program. */
-const FOLDERS = ['openscore-orchestra', 'openscore-quartets', 'violin-printed-marks', 'bach-violin-solo'];
 const QUICK = { rounds: 1, tries: 200, pivots: 2000 };
 const PLANS_A_PART = 6;
 export const SEATS = seatsFor(12);
 
 /** Files of the corpus with string parts, and those parts. */
-export async function* scores(corpus: string): AsyncGenerator<{ file: string; parts: StringPart[] }> {
-  for (const folder of FOLDERS) {
-    for (const name of readdirSync(join(corpus, 'scores', folder)).filter((file) => /\.(mxl|musicxml|xml)$/.test(file)).sort()) {
-      const path = join(corpus, 'scores', folder, name);
-      const opened = await openFile(readFileSync(path), path);
-      const read = opened.ok ? readScore(opened.text) : opened;
-      if (!('score' in read)) continue;
-      const parts = read.score.parts.filter((part): part is StringPart => part.instrument !== null && part.measures.length > 0);
-      if (parts.length) yield { file: `${folder}/${name}`, parts };
-    }
+export async function* scores(): AsyncGenerator<{ file: string; parts: StringPart[] }> {
+  for (const file of corpusEditions()) {
+    const parts = await stringParts(file);
+    if (parts.length) yield { file, parts };
   }
 }
 

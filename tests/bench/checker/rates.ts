@@ -1,13 +1,13 @@
 import { standingCheck } from '../../../core/check/standing/standingCheck.ts';
 import { RULES } from '../../../core/check/registry.ts';
 import { marked, scores, SEATS } from './marked.ts';
+import { CORPUS } from '../../support/corpus.ts';
 
 /** Findings per 100 measures, rule by rule: nobody's marks, and the engine's own. */
-const corpus = process.env.CORPUS_DIR;
-if (!corpus) throw new Error('Set CORPUS_DIR to the folder that holds scores/.');
+if (!CORPUS) throw new Error('Set CORPUS_DIR to the folder that holds scores/.');
 const counts = new Map(RULES.map(({ id }) => [id, { bare: 0, marked: 0 }]));
 let [parts, measures] = [0, 0];
-for await (const { file, parts: ofFile } of scores(corpus)) {
+for await (const { file, parts: ofFile } of scores()) {
   for (const part of ofFile) {
     const others = ofFile.filter((other) => other !== part).map((other) => ({ section: other.name, part: other, marks: [], seats: SEATS }));
     const check = standingCheck({ part, seats: SEATS, settings: {} });

@@ -1,16 +1,10 @@
+import { stretchesOf } from '../../../../core/music/stretches.ts';
 import type { HairBow } from '../../../bowing/messages.ts';
 import { words } from '../../../words/words.ts';
 
 /** Measures in short: 33 to 40, 46. */
-function list(ordinals: readonly number[], name: (ordinal: number) => string): string {
-  const rows: [first: number, last: number][] = [];
-  for (const ordinal of [...new Set(ordinals)].sort((a, b) => a - b)) {
-    const row = rows.at(-1);
-    if (row && ordinal === row[1] + 1) row[1] = ordinal;
-    else rows.push([ordinal, ordinal]);
-  }
-  return rows.map(([first, last]) => (first === last ? name(first) : words.hair.through(name(first), name(last)))).join(', ');
-}
+const list = (ordinals: readonly number[], name: (ordinal: number) => string): string =>
+  stretchesOf(ordinals).map(({ from, to }) => (from === to ? name(from) : words.hair.through(name(from), name(to)))).join(', ');
 
 /** What is missing on a bow, and which of `bows` drawn otherwise would mend it. `name`: the printed number of a measure. */
 export function shortSentence(bow: HairBow, bows: readonly HairBow[], name: (ordinal: number) => string): string {

@@ -1,4 +1,4 @@
-import { quarters } from '../../../music/time.ts';
+import { splits } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
@@ -6,13 +6,11 @@ import type { NoteMarks } from '../../seatMarks.ts';
 
 type Disagreement = 'hookAndRetake' | 'hookAndSplit' | 'joinThenNew';
 
-const beginsAnew = (marks: NoteMarks): boolean => marks.slur === 'split' || marks.changes.some((after) => quarters(after) === 0);
-
 /** What cannot be true together of the signs on a note and on the one before it. */
 function disagreement(marks: NoteMarks, before: NoteMarks | null): Disagreement | null {
   if (marks.hooked && marks.retake) return 'hookAndRetake';
-  if (marks.hooked && beginsAnew(marks)) return 'hookAndSplit';
-  return before?.slur === 'join' && (beginsAnew(marks) || marks.retake) ? 'joinThenNew' : null;
+  if (marks.hooked && splits(marks)) return 'hookAndSplit';
+  return before?.slur === 'join' && (splits(marks) || marks.retake) ? 'joinThenNew' : null;
 }
 
 export default defineRule({

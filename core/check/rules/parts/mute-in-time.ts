@@ -16,11 +16,11 @@ export default defineRule({
   across(part, report) {
     const { muteTime, assumedDynamic, assumedTempo } = part.settings;
     const words = part.part.measures.flatMap(({ start, words: texts }) => texts.map(({ text, at }) => ({ from: quarters(start) + quarters(at), muted: muteWord(text) })));
+    const events = part.voices.flat();
     let now = false;
     for (const { from, muted } of words.sort((a, b) => a.from - b.from)) {
       if (muted === null || muted === now) continue;
       now = muted;
-      const events = part.voices.flat();
       const before = events.filter((event) => event.from < from - 1e-6);
       const next = events.filter((event) => event.from >= from - 1e-6).sort((a, b) => a.from - b.from)[0];
       if (!before.length || !next) continue;

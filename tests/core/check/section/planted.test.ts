@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { isTremolo } from '../../../../core/bowing/strokes.ts';
 import { checkPart } from '../../../../core/check/checkPart.ts';
 import type { Finding } from '../../../../core/check/finding.ts';
 import { playedTogether } from '../../../../core/matching/together.ts';
 import type { Mark } from '../../../../core/music/mark.ts';
 import type { Part } from '../../../../core/music/part.ts';
+import { slurredNotes } from '../../../../core/music/slurredNotes.ts';
 import { seatsFor } from '../../../../core/music/seat.ts';
 import { readScore } from '../../../../core/musicxml/readScore.ts';
 import { openFile } from '../../../../server/files/openFile.ts';
@@ -28,13 +30,8 @@ const across = (firsts: Part, seconds: Part, ofFirsts: Mark[], ofSeconds: Mark[]
 /** A sign on the first bowed note of each unison that begins a bow for both: not bound, not plucked, not trembling. */
 function openings(firsts: Part, seconds: Part): (readonly [string, string])[] {
   const notes = new Map([...firsts.measures, ...seconds.measures].flatMap((measure) => measure.notes.map((note) => [note.id, note] as const)));
-  const inSlur = (part: Part): Set<string> => {
-    const order = part.measures.flatMap((measure) => measure.notes.filter(({ rest }) => !rest).map(({ id }) => id));
-    const place = new Map(order.map((id, i) => [id, i]));
-    return new Set(part.slurs.flatMap(({ from, to }) => order.slice(place.get(from)! + 1, place.get(to)! + 1)));
-  };
-  const bound = new Set([...inSlur(firsts), ...inSlur(seconds)]);
-  const plain = (id: string) => !bound.has(id) && !notes.get(id)!.pizzicato && !notes.get(id)!.ornaments.some((ornament) => ornament.startsWith('tremolo')) && !notes.get(id)!.ties.includes('stop');
+  const bound = new Set([...slurredNotes(firsts), ...slurredNotes(seconds)]);
+  const plain = (id: string) => !bound.has(id) && !notes.get(id)!.pizzicato && !isTremolo(notes.get(id)!) && !notes.get(id)!.ties.includes('stop');
   return playedTogether(firsts, seconds, { unison: 6, rhythm: 10_000 }).flatMap(({ notes: pairs }) => pairs.filter(([a, b]) => plain(a) && plain(b)).slice(0, 1));
 }
 

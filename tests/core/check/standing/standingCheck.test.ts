@@ -4,12 +4,11 @@ import { checkPart } from '../../../../core/check/checkPart.ts';
 import { RULES } from '../../../../core/check/registry.ts';
 import { standingCheck } from '../../../../core/check/standing/standingCheck.ts';
 import type { Mark } from '../../../../core/music/mark.ts';
-import type { InstrumentName, Part } from '../../../../core/music/part.ts';
+import type { StringPart } from '../../../../core/music/part.ts';
 import { seatsFor } from '../../../../core/music/seat.ts';
 import { chance } from '../../../support/chance.ts';
 import { anyMark, anyMarks, anyPassage, longPart } from '../../../support/longPart.ts';
 
-type StringPart = Part & { instrument: InstrumentName };
 
 describe('a check that is kept while marks change', () => {
   it('finds after every edit what a whole check finds', () => {
