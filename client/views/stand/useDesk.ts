@@ -3,7 +3,7 @@ import { CheckSettings } from '../../../core/check/settings.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
-import { heard } from '../../checking/heard.ts';
+import { heard } from '../../../core/agreement/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
 import { useHand } from '../../library/hand.ts';
 import { useOffers } from '../../fingering/useOffers.ts';
