@@ -4,8 +4,10 @@ import type { PieceCheck } from '../../../core/agreement/wire/piece.ts';
 import { Exhausted, type RunOptions } from '../../../server/jobs/runInWorker.ts';
 import { openMemory } from '../../../server/store/memory.ts';
 import type { Store } from '../../../server/store/store.ts';
+import { chance } from '../../support/chance.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
 import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
+import { longPart } from '../../support/longPart.ts';
 import { smallPart } from '../../support/smallPart.ts';
 
 /** A look that goes on until the test lets it end. */
@@ -124,6 +126,22 @@ describe('a whole piece, over HTTP', () => {
     (await begun(3)).fail(new Error('a bug'));
     const { trouble } = await settled(principal);
     expect(house.lines.join()).toContain(trouble!.incident);
+  });
+
+  it('marks are proposed and parts are opened while a worker reads', async () => {
+    const random = chance(7);
+    const long = Array.from({ length: 4 }, (_, i) => ({ content: { ...longPart(300, random), id: `L${i}`, name: `Part ${i}` }, section: null }));
+    const edition = { bytes: new Uint8Array(), fileName: 'long.musicxml', by: laid.librarian.id, at: new Date() };
+    const { id } = (await store.library.addWork(laid.programme, { title: 'Long', composer: '' }, edition, long))!;
+    const real = await openHouse(store);
+    const reader = await real.signIn(laid.principal);
+    const running = async () => (await reader.get(`/api/works/${id}/check`)).json.running as PieceCheck['running'];
+    await reader.post(`/api/works/${id}/check`);
+    while ((await running())?.reading === null) await new Promise((resolve) => setTimeout(resolve, 5));
+    expect((await reader.post(`/api/parts/${parts[0]}/operations/propose`, { operation: randomUUID(), input: oneMark() })).status).toBe(200);
+    expect((await reader.get(`/api/parts/${parts[0]}`)).json.head).toBe(1);
+    expect(await running()).toMatchObject({ of: 4 });
+    await real.close();
   });
 
   it('a look that still runs ends with the house', async () => {
