@@ -335,3 +335,19 @@ describe('a look through the whole piece', PATIENT, () => {
     expect(faults).toEqual([]);
   });
 });
+
+describe('a slip that would bring something to watch', PATIENT, () => {
+  it('says what, with the way to the page of the rule', async () => {
+    const why = 'It rings.';
+    const stand = new Player(pages.principal, house.origin);
+    await stand.stand(part);
+    await stand.goTo('18');
+    await stand.press('0');
+    await stand.lay(why);
+    await stand.press('Enter');
+    await stand.slip(why).locator('[data-finding="fingering/zero-is-open"]').getByRole('link', { name: 'more of this rule' }).click();
+    await pages.principal.waitForURL((url) => url.pathname === '/rules/fingering/zero-is-open');
+    await pages.principal.getByRole('heading', { level: 1 }).waitFor();
+    expect(faults).toEqual([]);
+  });
+});
