@@ -12,7 +12,8 @@ const beginsAnew = (marks: NoteMarks): boolean => marks.slur === 'split' || mark
 function disagreement(marks: NoteMarks, before: NoteMarks | null): Disagreement | null {
   if (marks.hooked && marks.retake) return 'hookAndRetake';
   if (marks.hooked && beginsAnew(marks)) return 'hookAndSplit';
-  return before?.slur === 'join' && (beginsAnew(marks) || marks.retake) ? 'joinThenNew' : null;
+  // A join for all with a change for one seat is how a staggered passage is written.
+  return before?.slur === 'join' && (marks.slur === 'split' || marks.retake) ? 'joinThenNew' : null;
 }
 
 export default defineRule({
