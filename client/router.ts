@@ -1,13 +1,25 @@
 import { useSyncExternalStore } from 'react';
 
+/** First and last note of a passage. */
+export interface Passage {
+  first: string;
+  last: string;
+}
+
 /** Where one is. Ids are the library's own. */
 export type Place =
   | { at: 'signIn'; token: string | null }
   | { at: 'shelf' }
   | { at: 'folder'; programme: string }
   | { at: 'stand'; part: string; measure: number | null }
-  | { at: 'section'; part: string }
+  /** `passage`: whose bow changes are to be shared out. */
+  | { at: 'section'; part: string; passage: Passage | null }
   | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
+
+function passageIn(query: URLSearchParams): Passage | null {
+  const [first, last] = [query.get('from'), query.get('to')];
+  return first && last ? { first, last } : null;
+}
 
 /** Place an address names; anything unknown is the shelf. */
 export function placeOf(path: string, search: string): Place {
@@ -16,7 +28,7 @@ export function placeOf(path: string, search: string): Place {
   if (first === 'sign-in') return { at: 'signIn', token: query.get('token') };
   if (first === 'folder' && second) return { at: 'folder', programme: second };
   if (first === 'stand' && second) return { at: 'stand', part: second, measure: Number(query.get('m')) || null };
-  if (first === 'section' && second) return { at: 'section', part: second };
+  if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
   if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
@@ -33,7 +45,7 @@ export function addressOf(place: Place): string {
     case 'stand':
       return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}` : ''}`;
     case 'section':
-      return `/section/${encodeURIComponent(place.part)}`;
+      return `/section/${encodeURIComponent(place.part)}${place.passage ? `?${new URLSearchParams({ from: place.passage.first, to: place.passage.last })}` : ''}`;
     case 'rules':
       return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }

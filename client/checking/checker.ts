@@ -1,5 +1,5 @@
 import type { SectionPassage } from '../../core/bowing/sectionBows.ts';
-import type { CheckInput, Finding } from '../../core/check/finding.ts';
+import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { FromChecker, ToChecker } from './messages.ts';
 
@@ -11,6 +11,8 @@ export interface Checker {
   check(input: Input): Promise<Finding[]>;
   /** Who bows when in every staggered passage. */
   picture(input: Input): Promise<SectionPassage[]>;
+  /** The other sections of the work, for what is found from now on. */
+  beside(others: readonly OtherSection[]): void;
   /** Why a rule exists, in a sentence. */
   why(rule: string): string;
   close(): void;
@@ -57,6 +59,7 @@ export function checker(part: Part): Checker {
       const answer = await ask('picture', input);
       return answer.kind === 'drawn' ? answer.passages : [];
     },
+    beside: (others) => post({ kind: 'others', others }),
     why: (rule) => whys[rule] ?? '',
     close: () => worker.terminate(),
   };

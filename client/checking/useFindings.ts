@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { CheckInput, Finding } from '../../core/check/finding.ts';
+import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
 import type { Part } from '../../core/music/part.ts';
 import { checker, type Checker } from './checker.ts';
 
@@ -20,10 +20,13 @@ export function useChecker(part: Part): Checker | null {
   return open;
 }
 
-/** Findings about these marks, a moment after the last change; what was found before stays until then. */
-export function useFindings(open: Checker | null, input: Omit<CheckInput, 'part'>): { findings: readonly Finding[]; stopped: boolean } {
+/** Findings about these marks, a moment after the last change; what was found before stays until then. `others`: the other sections, once they are known. */
+export function useFindings(open: Checker | null, input: Omit<CheckInput, 'part'>, others: readonly OtherSection[] | null = null): { findings: readonly Finding[]; stopped: boolean } {
   const [found, setFound] = useState<{ findings: readonly Finding[]; stopped: boolean }>({ findings: [], stopped: false });
   const round = useRef(0);
+  useEffect(() => {
+    if (open && others) open.beside(others);
+  }, [open, others]);
   useEffect(() => {
     if (!open) return;
     round.current += 1;
@@ -35,6 +38,6 @@ export function useFindings(open: Checker | null, input: Omit<CheckInput, 'part'
       );
     }, PAUSE_MS);
     return () => clearTimeout(timer);
-  }, [open, input]);
+  }, [open, input, others]);
   return found;
 }

@@ -3,7 +3,6 @@ import type { FingeringFacts } from '../../core/fingering/explain/handFacts.ts';
 import type { HandMoment } from '../../core/fingering/explain/handPath.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Mark } from '../../core/music/mark.ts';
-import type { Part } from '../../core/music/part.ts';
 
 /** A passage to be fingered, and what is settled already. */
 export interface Question {
@@ -48,6 +47,3 @@ export interface Offers {
   offers: Offer[];
   refusals: { note: string; text: string }[];
 }
-
-export type ToFingerer = { kind: 'part'; part: Part } | { kind: 'ask'; job: number; question: Question };
-export type FromFingerer = { kind: 'found'; job: number; found: Offers } | { kind: 'failed'; job: number; why: string };

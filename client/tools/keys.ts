@@ -5,7 +5,7 @@ export type Command =
   | ({ do: 'mark' } & Sign)
   | { do: 'step'; by: 1 | -1; unit: 'note' | 'measure'; extend: boolean }
   | { do: 'seat'; by: 1 | -1 }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' };
 
 export interface KeyPress {
   key: string;
@@ -32,6 +32,9 @@ const SIMPLE: Record<string, Command> = {
   z: { do: 'undo' },
   '/': { do: 'words' },
   f: { do: 'fingerings' },
+  v: { do: 'shareOut' },
+  e: { do: 'hair' },
+  y: { do: 'beside' },
   g: { do: 'goTo' },
   n: { do: 'nextOpen' },
   w: { do: 'nextFinding' },

@@ -30,7 +30,7 @@ export const rememberFolder = (programme: string): void => keep({ folder: { at: 
 export function rememberPart(part: string, measure: number | null = null): void {
   const before = read().stand;
   const known = before?.at === 'stand' && before.part === part ? before.measure : null;
-  keep({ stand: { at: 'stand', part, measure: measure ?? known }, section: { at: 'section', part } });
+  keep({ stand: { at: 'stand', part, measure: measure ?? known }, section: { at: 'section', part, passage: null } });
 }
 
 /** The places this window has been to, so that each word on the ledge leads back. */

@@ -1,4 +1,5 @@
 import type { Stage } from '../../core/agreement/state.ts';
+import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { rules } from './rules.ts';
 
@@ -153,6 +154,8 @@ export const en = {
     elsewhere: 'Nothing of this passage is played in this line; the arrows lead on.',
     taken: (letter: string, n: number) => `Fingering ${letter} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
   },
+  hair,
+  beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
   awaySub: 'Mark on; it goes round when the line is back.',
@@ -304,7 +307,11 @@ export const en = {
     changes: 'Changes of bow',
     noChange: 'none',
     moment: (measure: string, beat: string) => `measure ${measure}, beat ${beat}`,
+    level: 'predicted level',
+    decibels: (dip: number) => `−${dip} dB`,
+    dips: (worst: string) => `The section is expected to sound ${worst} dB softer at the worst moment; half a decibel is noticed in a bare place, a whole one elsewhere.`,
   },
+  plan,
   keys: {
     title: 'Keys on the stand',
     close: 'Esc closes this',
@@ -314,10 +321,10 @@ export const en = {
       ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
       ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
       ['Enter', 'lay the slip; open the measure; ink in'], ['Esc', 'leave, close'], ['+ −', 'for, against'], ['s', 'say something'], ['a', 'set aside'], ['b', 'take your slip back'], ['m', 'put to rest'], ['i', 'what was set aside'],
-      ['f', 'fingerings for the passage in hand'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
+      ['f', 'fingerings for the passage in hand'], ['v', 'share out its bow changes'], ['e', 'the bow along its hair'], ['y', 'how the other sections bow'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
     ] as [string, string][],
   },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', short: { take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', short: { beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -1,8 +1,11 @@
+import type { Note } from '../music/part.ts';
 import type { Seconds } from '../music/seconds.ts';
 import { type ExactTime, minus, plus, quarters } from '../music/time.ts';
 import type { BowEvent, Voice } from './events.ts';
 
 export type Direction = 'up' | 'down';
+
+export const turned = (direction: Direction): Direction => (direction === 'down' ? 'up' : 'down');
 
 /** The signs that decide where a bow begins and which way it goes. */
 export interface BowSigns {
@@ -47,9 +50,12 @@ export interface Stroke {
   tremolo: boolean;
 }
 
+/** Silence that leaves time to bring the bow back without a sign. Chosen, not measured. */
+export const RETAKE_REST: Seconds = 0.15;
+
 const TOUCHING: Seconds = 1e-6;
 
-const isTremolo = (event: BowEvent): boolean => event.head.ornaments.some((ornament) => ornament.startsWith('tremolo'));
+export const isTremolo = ({ ornaments }: Note): boolean => ornaments.some((ornament) => ornament.startsWith('tremolo'));
 const isPlucked = (event: BowEvent): boolean => event.head.pizzicato === true;
 
 function instant(voice: Voice, index: number, after: ExactTime): Instant {
@@ -62,10 +68,13 @@ function instant(voice: Voice, index: number, after: ExactTime): Instant {
 const changesInside = (event: BowEvent, signs: BowSigns): ExactTime[] =>
   signs.changes.filter((after) => quarters(after) > 0 && quarters(minus(event.head.duration, after)) > 0);
 
+/** A slur or held note ends before this note and begins anew on it: by a split, or by a change as the note begins. */
+export const splits = ({ slur, changes }: Pick<BowSigns, 'slur' | 'changes'>): boolean => slur === 'split' || changes.some((after) => quarters(after) === 0);
+
 /** A sign of direction on a note under a slur begins a bow there, but not when only grace notes went before it. */
 function begins(before: BowEvent, event: BowEvent, onBefore: BowSigns, on: BowSigns, afterGraces: boolean): boolean {
-  if (isPlucked(event) !== isPlucked(before) || isTremolo(event) !== isTremolo(before)) return true;
-  if (on.retake || on.slur === 'split' || on.changes.some((after) => quarters(after) === 0)) return true;
+  if (isPlucked(event) !== isPlucked(before) || isTremolo(event.head) !== isTremolo(before.head)) return true;
+  if (on.retake || splits(on)) return true;
   if (on.bow && !afterGraces && !on.hooked) return true;
   if (event.bound) return false;
   return event.start - before.end > TOUCHING || !(on.hooked || onBefore.slur === 'join');
@@ -87,7 +96,7 @@ export function strokesWithin(voice: Voice, signsOn: (note: string) => BowSigns,
       retake: signs?.retake ?? false,
       hooked: false,
       restBefore: Math.max(0, begin.second - sounded),
-      tremolo: isTremolo(event),
+      tremolo: isTremolo(event.head),
     };
     strokes.push(stroke);
     return stroke;

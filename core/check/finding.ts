@@ -25,6 +25,14 @@ export interface Finding {
   fingerprint: string;
 }
 
+/** Another section of the score, for what is agreed across sections. */
+export interface OtherSection {
+  section: string;
+  part: Part;
+  marks: readonly Mark[];
+  seats: readonly SeatId[];
+}
+
 export interface CheckInput {
   part: Part;
   /** Seats that play, front to back. */
@@ -33,4 +41,6 @@ export interface CheckInput {
   marks: readonly Mark[];
   /** As stored with the section; missing values take the defaults of core/check/settings.ts. */
   settings: Record<string, unknown>;
+  /** The other sections; without them nothing is said about what sections play together. */
+  others?: readonly OtherSection[];
 }

@@ -13,10 +13,10 @@ function markOf(mark: Mark, seats: readonly SeatId[]): string | null {
 }
 
 /**
- * 16 hex digits that change when the music of these notes changes, or a mark on them for one of these seats. The order of marks does not count.
+ * 16 hex digits that change when the music of these notes changes, or a mark on them for one of these seats, or what it depends on `besides`. The order of marks does not count.
  * Example: an edit five measures on leaves it as it was.
  */
-export function fingerprintOf(notes: readonly Note[], marksOnThem: readonly Mark[], seats: readonly SeatId[]): string {
+export function fingerprintOf(notes: readonly Note[], marksOnThem: readonly Mark[], seats: readonly SeatId[], besides?: string): string {
   const marks = marksOnThem.map((mark) => markOf(mark, seats)).filter((text) => text !== null).sort();
-  return bytesToHex(sha256(utf8ToBytes(JSON.stringify([notes.map(musicOf), marks])))).slice(0, 16);
+  return bytesToHex(sha256(utf8ToBytes(JSON.stringify([notes.map(musicOf), marks, ...(besides === undefined ? [] : [besides])])))).slice(0, 16);
 }

@@ -58,7 +58,18 @@ function stepsIn(voice: Voice, places: readonly number[], marksOn: (note: string
 
 function readSteps(part: CheckContext): MarkedStep[] {
   const stops = new Map<NoteMarks, Stop>();
-  const stopAt = (event: BowEvent, marks: NoteMarks): Stop => stops.get(marks) ?? stops.set(marks, stopOn(part, event, marks)).get(marks)!;
+  // Players whose marks on a note differ, but not for the hand, make one and the same step.
+  const alike = new Map<string, Stop>();
+  const stopAt = (event: BowEvent, marks: NoteMarks): Stop => {
+    const known = stops.get(marks);
+    if (known) return known;
+    const { finger, substitution, string, reach, harmonic, slur } = marks;
+    const key = [event.head.id, finger, substitution, string, reach, harmonic, slur].join();
+    const stop = alike.get(key) ?? stopOn(part, event, marks);
+    alike.set(key, stop);
+    stops.set(marks, stop);
+    return stop;
+  };
   const places = fingeredPlaces(part);
   const known = new Map<MarkedStop, Map<MarkedStop, SeatId[]>>();
   const steps: MarkedStep[] = [];

@@ -8,6 +8,7 @@ import retakeInTime from './rules/bow/retake-in-time.ts';
 import sameDirection from './rules/bow/same-direction.ts';
 import openBesideStopped from './rules/desk/open-beside-stopped.ts';
 import partnersBowedApart from './rules/desk/partners-bowed-apart.ts';
+import sameMusicBowed from './rules/bow/same-music.ts';
 import partnersChangeTogether from './rules/desk/partners-change-together.ts';
 import partnersShiftTogether from './rules/desk/partners-shift-together.ts';
 import exposedSlide from './rules/fingering/exposed-slide.ts';
@@ -38,6 +39,8 @@ import arrivesApart from './rules/section/arrives-apart.ts';
 import sectionBowedApart from './rules/section/bowed-apart.ts';
 import changeOnBarline from './rules/section/change-on-barline.ts';
 import tooManyAtOnce from './rules/section/too-many-at-once.ts';
+import unisonBowedAgainst from './rules/section/unison-bowed-against.ts';
+import unisonSlurredOtherwise from './rules/section/unison-slurred-otherwise.ts';
 import type { Rule } from './rule.ts';
 
 /** Every rule of the checker, one line each. */
@@ -82,4 +85,7 @@ export const RULES: readonly Rule[] = [
   substitution,
   trillFinger,
   arrivesApart,
+  unisonBowedAgainst,
+  unisonSlurredOtherwise,
+  sameMusicBowed,
 ];

@@ -1,6 +1,8 @@
+import type { BowEvent } from '../bowing/events.ts';
 import type { SeatId } from '../music/seat.ts';
-import type { CheckContext } from './context.ts';
+import type { CheckContext, PartMusic, SectionContext } from './context.ts';
 import type { Severity } from './finding.ts';
+import type { CheckSettings } from './settings.ts';
 
 type Blanks<Text extends string> = Text extends `${string}{${infer Blank}}${infer Rest}` ? Blank | Blanks<Rest> : never;
 /** Filled in for every message: where it is, and who it is about. */
@@ -22,6 +24,10 @@ export interface Report {
   severity?: Severity;
   /** Names the place where the first note alone does not: by a desk, a time, a figure. Nothing that an edit elsewhere changes. */
   place?: string;
+  /** Where the rule names only the most telling ones (`most`): higher first. */
+  rank?: number;
+  /** What it depends on beyond its own notes and the marks on them: a mute ends when this changes too. */
+  besides?: string;
 }
 
 /** A report whose facts are exactly the blanks of its message. */
@@ -42,13 +48,34 @@ interface Statement<Messages extends Record<string, string>> {
   messages: Messages;
 }
 
-export interface Rule extends Statement<Record<string, string>> {
-  check(part: CheckContext, report: (finding: Report) => void): void;
+/** Two stretches of one part that are the same music, read together wherever they stand. */
+export interface Kin {
+  /** Same over every edit of the marks. */
+  name: string;
+  /** Ordinals of the measures they stand in; what lies outside them does not matter. */
+  measures: readonly number[];
+  /** What corresponds, in order. */
+  pairs: readonly { model: BowEvent; again: BowEvent }[];
 }
 
-interface TypedRule<Messages extends Record<string, string>> extends Statement<Messages> {
-  check(part: CheckContext, report: (finding: TypedReport<Messages>) => void): void;
+interface Checks<Found> {
+  /**
+   * Looks over the music at hand. What it reports at a note may hang on marks up to two dozen notes away in each voice, on the bows the settings count,
+   * and on the whole of a held note or slur it lies in; never on more.
+   */
+  check?(part: CheckContext, report: (finding: Found) => void): void;
+  /** Places far apart that belong together, found from the music alone; `compare` sees their measures and nothing else. */
+  kin?(music: PartMusic): readonly Kin[];
+  compare?(part: CheckContext, kin: Kin, report: (finding: Found) => void): void;
+  /** Looks over the whole part as marked for all of its section, and over those beside it: only for what is quick to compare. */
+  across?(section: SectionContext, report: (finding: Found) => void): void;
+  /** How many are named in so many measures; all where absent. */
+  most?(settings: CheckSettings, measures: number): number;
 }
+
+export interface Rule extends Statement<Record<string, string>>, Checks<Report> {}
+
+interface TypedRule<Messages extends Record<string, string>> extends Statement<Messages>, Checks<TypedReport<Messages>> {}
 
 /** A rule with its messages typed: a blank left open or filled without need does not compile. Example: see rules/fingering/zero-is-open.ts. */
 export function defineRule<const Messages extends Record<string, string>>(rule: TypedRule<Messages>): Rule {

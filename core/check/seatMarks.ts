@@ -1,5 +1,5 @@
-import type { Finger, Mark, MarkValue } from '../music/mark.ts';
-import type { Note, Part } from '../music/part.ts';
+import { byNote, type Finger, type Mark, type MarkValue } from '../music/mark.ts';
+import type { Measure, Note } from '../music/part.ts';
 import { isFor, type SeatId } from '../music/seat.ts';
 import { type ExactTime, compareTimes } from '../music/time.ts';
 import { printedMarks } from './printedMarks.ts';
@@ -80,25 +80,18 @@ export function marksOnNote(note: Note, values: readonly MarkValue[]): NoteMarks
   return fields;
 }
 
-const isForAll = (mark: Mark, seats: readonly SeatId[]): boolean => mark.seats === undefined || mark.seats === 'all' || (seats.length > 0 && seats.every((seat) => isFor(mark.seats!, seat)));
+/** True when a mark is meant for every one of the `seats`. Example: a mark without seats is. */
+export const isForAll = (mark: Mark, seats: readonly SeatId[]): boolean => mark.seats === undefined || mark.seats === 'all' || (seats.length > 0 && seats.every((seat) => isFor(mark.seats!, seat)));
 
-function byNote(marks: readonly Mark[]): Map<string, MarkValue[]> {
-  const values = new Map<string, MarkValue[]>();
-  for (const { note, value } of marks) {
-    const onNote = values.get(note);
-    if (onNote) onNote.push(value);
-    else values.set(note, [value]);
-  }
-  return values;
-}
+const valueOf = ({ value }: Mark): MarkValue => value;
 
 /**
  * Seats grouped by the marks they see: printed marks, under marks for all, under marks for the seat itself, whichever came later within each.
  * A mark of kind none takes away what stands below it. Front to back; one group when nobody has a mark of their own.
  * Example: one change for "2i" among four seats gives the groups 1o 1i 2o and 2i.
  */
-export function seatMarks(part: Part, marks: readonly Mark[], seats: readonly SeatId[]): SeatMarks {
-  const forAll = byNote(marks.filter((mark) => isForAll(mark, seats)));
+export function seatMarks(part: { measures: readonly Measure[] }, marks: readonly Mark[], seats: readonly SeatId[]): SeatMarks {
+  const forAll = byNote(marks.filter((mark) => isForAll(mark, seats)), valueOf);
   const narrow = marks.filter((mark) => !isForAll(mark, seats));
   const notes = new Map<string, Note>();
   const base = new Map<string, NoteMarks>();
@@ -119,7 +112,7 @@ export function seatMarks(part: Part, marks: readonly Mark[], seats: readonly Se
   const onAll = (id: string): NoteMarks => base.get(id) ?? NO_MARKS;
   const groups = [...members.values()].map(({ seats: group, own }): SeatGroup => {
     const overlay = new Map<string, NoteMarks>();
-    for (const [id, values] of byNote(own)) {
+    for (const [id, values] of byNote(own, valueOf)) {
       const note = notes.get(id);
       if (note) overlay.set(id, marksOnNote(note, [...(forAll.get(id) ?? []), ...values]));
     }

@@ -1,5 +1,5 @@
 import { sectionPassages, type SectionPassage } from '../bowing/sectionBows.ts';
-import type { InstrumentName, Part } from '../music/part.ts';
+import { isStringPart } from '../music/part.ts';
 import { checkContext } from './context.ts';
 import type { CheckInput } from './finding.ts';
 import { CheckSettings } from './settings.ts';
@@ -9,7 +9,7 @@ import { CheckSettings } from './settings.ts';
  * Throws on settings of wrong form. Example: `sectionPicture({ part, seats: seatsFor(12), marks, settings: {} })`.
  */
 export function sectionPicture({ part, seats, marks, settings }: CheckInput): SectionPassage[] {
-  if (part.instrument === null) return [];
-  const context = checkContext(part as Part & { instrument: InstrumentName }, seats, marks, CheckSettings.parse(settings));
+  if (!isStringPart(part)) return [];
+  const context = checkContext(part, seats, marks, CheckSettings.parse(settings));
   return sectionPassages(context.staggered, context.voices, context.groups, seats, part.measures, context.tempo);
 }

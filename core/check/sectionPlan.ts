@@ -5,7 +5,7 @@ import { staggerMarks } from '../bowing/stagger/marks.ts';
 import { swellsOf } from '../bowing/direction/swells.ts';
 import { type Direction, strokesOf } from '../bowing/strokes.ts';
 import type { Mark } from '../music/mark.ts';
-import type { InstrumentName, Part } from '../music/part.ts';
+import type { StringPart } from '../music/part.ts';
 import type { SeatId } from '../music/seat.ts';
 import { checkContext } from './context.ts';
 import type { CheckInput } from './finding.ts';
@@ -14,7 +14,7 @@ import { CheckSettings } from './settings.ts';
 import { shiftReader } from './shifts.ts';
 
 export interface PlanRequest extends Omit<CheckInput, 'part'> {
-  part: Part & { instrument: InstrumentName };
+  part: StringPart;
   /** Notes between which changes are to be shared out. */
   first: string;
   last: string;

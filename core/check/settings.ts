@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { BOW_LIMIT, DYNAMICS } from '../bowing/bowLength.ts';
+import { RETAKE_REST } from '../bowing/strokes.ts';
 import { OPEN_STRINGS } from '../fingering/aims.ts';
 
 const seconds = (value: number, text: string) => z.number().min(0).max(120).default(value).describe(text);
@@ -19,7 +20,7 @@ export const CheckSettings = z.object({
     .describe('How long one bow lasts; violas, cellos and basses take their share of it.'),
   bowsBeforeSpeaking: z.number().min(1).max(20).default(1).describe('Bows a slur or held note may need before it is pointed out.'),
   bowsOutOfReach: z.number().min(1).max(20).default(4).describe('Bows from which a slur cannot be played as written at its dynamic.'),
-  retakeRest: seconds(0.15, 'Silence that leaves time to bring the bow back without a sign.'),
+  retakeRest: seconds(RETAKE_REST, 'Silence that leaves time to bring the bow back without a sign.'),
   retakeTime: seconds(0.2, 'Time from the start of a bow to a retake after it, below which the retake is pointed out.'),
   hookRest: seconds(1, 'Silence across which a hook still belongs to the bow before or after it.'),
   pizzTime: seconds(0.25, 'Time from a bowed note to a plucked one, or back, below which the change is pointed out.'),
@@ -36,6 +37,9 @@ export const CheckSettings = z.object({
   slidesAtMost: z.number().min(0).max(100).default(1).describe('Audible slides pointed out per 100 measures, worst first; one always may be.'),
   openStrings: z.enum(OPEN_STRINGS).default('free').describe('What the section has settled about open strings: free, avoided or wanted.'),
   openStringFrom: seconds(0.4, 'A note this long counts as one on which an open string is heard.'),
-  sameMusicNotes: z.int().min(5).max(200).default(12).describe('Notes a passage must share with another before their fingers are compared.'),
+  unisonNotes: z.int().min(2).max(200).default(6).describe('Notes two sections must play in unison before their bows are compared.'),
+  rhythmNotes: z.int().min(4).max(400).default(16).describe('Notes two sections must play in one rhythm with the same slurs, on other pitches, before their bows are compared.'),
+  bassesMayReverse: z.boolean().default(false).describe('Double basses may bow the other way than cellos in unison.'),
+  sameMusicNotes: z.int().min(5).max(200).default(12).describe('Notes a passage must share with another before their fingers and bows are compared.'),
 });
 export type CheckSettings = z.infer<typeof CheckSettings>;

@@ -17,7 +17,8 @@ function ordinalWord(n: number): string {
 /** A number with its noun. Example: `counted(2, 'bow')` is "2 bows". */
 export const counted = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;
 
-const join = (words: string[]): string => (words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`);
+/** Names in a row. Example: `listed(['a', 'b', 'c'])` is "a, b and c". */
+export const listed = (words: readonly string[]): string => (words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`);
 
 /** Seats in words. `of` are all seats of the section. Example: 3o and 3i are "desk 3", 2i alone is "desk 2 inside". */
 export function seatsInWords(seats: readonly SeatId[], of: readonly SeatId[]): string {
@@ -25,6 +26,6 @@ export function seatsInWords(seats: readonly SeatId[], of: readonly SeatId[]): s
   const whole = (seat: SeatId) => seats.includes(partnerOf(seat));
   const desks = [...new Set(seats.filter(whole).map(deskOf))];
   const singles = seats.filter((seat) => !whole(seat)).map((seat) => `desk ${deskOf(seat)} ${isOutside(seat) ? 'outside' : 'inside'}`);
-  const wholeDesks = desks.length ? [`${desks.length > 1 ? 'desks' : 'desk'} ${join(desks.map(String))}`] : [];
-  return join([...wholeDesks, ...singles]);
+  const wholeDesks = desks.length ? [`${desks.length > 1 ? 'desks' : 'desk'} ${listed(desks.map(String))}`] : [];
+  return listed([...wholeDesks, ...singles]);
 }

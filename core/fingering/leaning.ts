@@ -1,13 +1,14 @@
+import { type Stretch, stretchesOf } from '../music/stretches.ts';
 import { layerOf, type Layer } from './layers.ts';
 import type { LineNote } from './line.ts';
 import type { Place } from './frame.ts';
 
 /** Natural logs of likelihood ratios, chosen on the training data: the pinned position and string for what is near, fading by e in so many notes; the pinned place for the same figure elsewhere. */
-const NEAR_POSITION = 0.5;
-const NEAR_STRING = 1;
-const FADES_IN = 4;
-const REACHES = 12;
-const SAME_FIGURE = 4;
+const NEAR_POSITION = 0.4;
+const NEAR_STRING = 0.8;
+const FADES_IN = 3;
+const REACHES = 9;
+const SAME_FIGURE = 6;
 /** Notes on each side that must agree for a figure to count as the same. */
 const AROUND = 3;
 
@@ -33,23 +34,6 @@ function figures(line: readonly LineNote[]): Map<string, number[]> {
     known.set(line, found);
   }
   return found;
-}
-
-/** Layers whose log potentials a pin changes, first to last. */
-export interface Stretch {
-  from: number;
-  to: number;
-}
-
-/** Consecutive layers as stretches. */
-function stretchesOf(layers: Iterable<number>): Stretch[] {
-  const stretches: Stretch[] = [];
-  for (const i of [...layers].sort((a, b) => a - b)) {
-    const last = stretches.at(-1);
-    if (last && i <= last.to + 1) last.to = i;
-    else stretches.push({ from: i, to: i });
-  }
-  return stretches;
 }
 
 /**

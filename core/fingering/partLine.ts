@@ -1,6 +1,7 @@
 import type { Mark } from '../music/mark.ts';
 import type { Note, Part, TechnicalMark } from '../music/part.ts';
 import { staffStep } from '../music/pitch.ts';
+import { slurredNotes } from '../music/slurredNotes.ts';
 import { quarters } from '../music/time.ts';
 import type { LineNote } from './line.ts';
 import type { Pin } from './pin.ts';
@@ -12,15 +13,6 @@ export interface PartLine {
 }
 
 const isPlayed = (note: Note): boolean => !note.rest && !note.hidden && !note.cue && note.midi !== undefined;
-
-/** Notes under a slur that began on an earlier note: those after the `from` of a slur up to its `to`, in document order. */
-function slurredNotes(part: Part): Set<string> {
-  const order = part.measures.flatMap((measure) => measure.notes.map((note) => note.id));
-  const at = new Map(order.map((id, i) => [id, i]));
-  const under = new Set<string>();
-  for (const { from, to } of part.slurs) for (let i = at.get(from)! + 1; i <= at.get(to)!; i += 1) under.add(order[i]!);
-  return under;
-}
 
 /** What the page says of a note that its fingering depends on. */
 function signs({ technical, ornaments, dynamic }: Note): Pick<LineNote, 'trill' | 'harmonic' | 'dynamic' | 'bow'> {

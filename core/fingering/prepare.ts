@@ -1,13 +1,14 @@
 import { costsToEnd, type CostsToEnd } from '../search/costsToEnd.ts';
 import type { Lattice } from '../search/lattice.ts';
 import { marginalsOf, stepFactors, type Chain, type Marginals } from '../search/marginals.ts';
+import type { Stretch } from '../music/stretches.ts';
 import { balanceOf, HAND, OPEN_LIKELIHOOD, type Balance, type OpenStrings } from './aims.ts';
 import { fittedChain } from './fit/chain.ts';
 import { settleBariolage } from './bariolage.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
-import { leanOn, type Stretch } from './leaning.ts';
+import { leanOn } from './leaning.ts';
 import { layerOf, layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';

@@ -41,6 +41,17 @@ export type Mark = z.infer<typeof Mark>;
 
 export type Slot = Exclude<MarkValue['kind'], 'none'>;
 
+/** What `keep` takes of each mark, by its note, in order. Example: `byNote(marks, ({ value }) => value)` gives the values on each note. */
+export function byNote<Kept>(marks: readonly Mark[], keep: (mark: Mark) => Kept): Map<string, Kept[]> {
+  const onNote = new Map<string, Kept[]>();
+  for (const mark of marks) {
+    const known = onNote.get(mark.note);
+    if (known) known.push(keep(mark));
+    else onNote.set(mark.note, [keep(mark)]);
+  }
+  return onNote;
+}
+
 /** The place a mark takes on its note. A new mark in a slot supersedes the old one. */
 export function slotOf(value: MarkValue): Slot {
   return value.kind === 'none' ? value.slot : value.kind;

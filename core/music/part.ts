@@ -96,6 +96,11 @@ export interface Part {
   slurs: Slur[];
 }
 
+/** A part of a bowed string instrument. */
+export type StringPart = Part & { instrument: InstrumentName };
+
+export const isStringPart = (part: Part): part is StringPart => part.instrument !== null;
+
 export interface Score {
   title: string;
   composer: string;

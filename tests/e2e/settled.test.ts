@@ -7,6 +7,7 @@ import { rulePages } from '../../core/check/rulePages.ts';
 import { startBrowser } from '../support/browser.ts';
 import { seriousViolations } from './axe.ts';
 import { openHouse, type House } from './house.ts';
+import { Player } from './player.ts';
 import { Reader, signIn } from './reader.ts';
 
 const SIZES = { principal: { width: 1280, height: 800 }, player: { width: 1024, height: 1366 } };
@@ -110,6 +111,146 @@ describe('what a section has settled', PATIENT, () => {
     expect(await player.locator('main.rules li a').count()).toBe(rulePages().length);
     expect([...(await seriousViolations(principal)), ...(await seriousViolations(player))]).toEqual([]);
     for (const page of [principal, player]) await page.screenshot({ path: join(PICTURES, `rules-${page.viewportSize()!.width}.png`) });
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('a plan of the changes of a staggered passage', PATIENT, () => {
+  const WHY = 'Nobody runs out, and no desk together.';
+  const passage = { from: '47', to: '52' };
+  const ofPlan = () => pages.principal.getByRole('region', { name: 'A plan for the changes' });
+
+  it('is asked for on the stand with one key, and stands as a picture of the desks with its level and in words', async () => {
+    const { principal } = pages;
+    const stand = new Player(principal, house.origin);
+    await stand.stand(part);
+    await stand.goTo(passage.from);
+    await stand.press('v');
+    await ofPlan().getByText(/36 changes of bow among twelve players in measures 47 to 52/).waitFor();
+    await principal.getByRole('img', { name: /^Twelve seats at their desks over measures 47 to 52\. Nothing to watch\.$/ }).waitFor();
+    await principal.locator('.lanes .level .sounds').waitFor();
+    await principal.getByText(/expected to sound 0\.\d\d dB softer at the worst moment/).waitFor();
+  });
+
+  it('has no serious fault that axe knows of, at the size of a laptop and of a tablet', async () => {
+    const { principal, player } = pages;
+    await player.goto(principal.url());
+    const found: string[] = [];
+    for (const [role, page] of Object.entries(pages)) {
+      await page.getByText(/36 changes of bow among twelve players/).waitFor();
+      await page.locator('.lanes .level').waitFor();
+      found.push(...(await seriousViolations(page)).map((line) => `${role} ${line}`));
+      await page.screenshot({ path: join(PICTURES, `plan-${page.viewportSize()!.width}.png`) });
+    }
+    expect(found).toEqual([]);
+  });
+
+  it('is worked out anew when somebody is away', async () => {
+    const { principal } = pages;
+    await principal.locator('.plan-form summary').click();
+    await principal.getByLabel('Oren Halvard').uncheck();
+    await ofPlan().getByText(/among 11 players|among eleven players/).waitFor();
+    await principal.getByRole('img', { name: /^Eleven seats/ }).waitFor();
+    await principal.getByLabel('Oren Halvard').check();
+    await ofPlan().getByText(/among twelve players/).waitFor();
+  });
+
+  it('says in a sentence why measures with rests are no passage to share out', async () => {
+    const { principal } = pages;
+    await principal.getByLabel('from measure').fill('28');
+    await principal.getByLabel('to measure').fill('33');
+    await principal.getByRole('button', { name: 'share them out' }).click();
+    await ofPlan().getByText(/Measure 28 is plucked: no bow to share there/).waitFor();
+    await principal.goBack();
+    await ofPlan().getByText(/among twelve players/).waitFor();
+  });
+
+  it('goes into the pencil and is laid as a slip: each change on its own seat’s part', async () => {
+    const { principal } = pages;
+    await ofPlan().getByRole('button', { name: /take into the pencil/ }).click();
+    await principal.getByText(/The plan is in the pencil/).waitFor();
+    await new Player(principal, house.origin).lay(WHY);
+    await principal.getByText(/laid under the part for the section to see/).waitFor();
+    const laid = async () => Object.values((await reader.part(part)).state.proposals).find(({ why }) => why === WHY);
+    await expect.poll(laid, { timeout: 20_000 }).toBeDefined();
+    const changes = (await laid())!.marks.filter(({ value }) => value.kind === 'change');
+    expect(changes.length).toBeGreaterThan(20);
+    for (const { seats } of changes) expect(seats).toHaveLength(1);
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('the bow along its hair', PATIENT, () => {
+  const picture = () => pages.player.getByRole('img', { name: /^The bow along its hair, measures? / });
+
+  it('lies under the staff of the passage at the press of a key, with its scale, its bows and the same in words', async () => {
+    const { player } = pages;
+    const stand = new Player(player, house.origin);
+    await stand.stand(part);
+    await stand.goTo('10');
+    await stand.press('e');
+    await picture().waitFor();
+    const bows = await picture().locator('.drawn').count();
+    await player.getByText('Bow by bow').click();
+    expect(await player.locator('.along-hair tbody tr').count()).toBe(bows);
+    await player.getByText(/the longest, in measure \d+, takes \d+ mm of hair/).waitFor();
+  });
+
+  it('follows the hand to the next line, and says of a passage that is shared out that each seat has its own bow', async () => {
+    const stand = new Player(pages.player, house.origin);
+    await stand.goTo('48');
+    await pages.player.getByText(/From measure 47 on each seat changes in its own place/).waitFor();
+    await picture().locator('.bow.shared').waitFor();
+    await stand.press('ArrowDown');
+    await picture().locator('.bow.shared').waitFor({ state: 'detached' });
+  });
+
+  it('has no serious fault that axe knows of, and is put away with the same key', async () => {
+    expect(await seriousViolations(pages.player)).toEqual([]);
+    await pages.player.screenshot({ path: join(PICTURES, 'hair-1024.png') });
+    await new Player(pages.player, house.origin).press('e');
+    await picture().waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('how the other sections bow', PATIENT, () => {
+  const beside = () => pages.principal.getByRole('region', { name: /^How the other sections bow/ });
+  const sentence = () => pages.principal.getByRole('status');
+
+  it('stands under the line in hand with one key: every other string part over my own notes, and in words', async () => {
+    const stand = new Player(pages.principal, house.origin);
+    await stand.stand(part);
+    await stand.goTo('34');
+    await stand.press('y');
+    for (const name of ['Violin II', 'Viola', 'Violoncello', 'Double bass']) await beside().getByRole('article', { name, exact: true }).getByRole('img').waitFor();
+    await beside().getByRole('article', { name: 'Violin II', exact: true }).getByText(/The same notes as mine in measures 32 to 3\d\./).waitFor();
+  });
+
+  it('has no serious fault that axe knows of', async () => {
+    expect(await seriousViolations(pages.principal)).toEqual([]);
+    await pages.principal.screenshot({ path: join(PICTURES, 'beside-1280.png') });
+  });
+
+  it('a bow pencilled against another section in unison is found while typing, and gone when it is taken back', async () => {
+    const stand = new Player(pages.principal, house.origin);
+    await stand.goTo('33');
+    await stand.press('u');
+    const finding = pages.principal.locator('main .marks [data-finding="section/unison-bowed-against"]');
+    await finding.first().waitFor();
+    await stand.press('z');
+    await finding.first().waitFor({ state: 'detached' });
+  });
+
+  it('the bowing of the same music elsewhere is taken into the pencil with one press, and taken back with another', async () => {
+    const stand = new Player(pages.principal, house.origin);
+    await stand.goTo('72');
+    const again = beside().getByRole('article', { name: 'The same music elsewhere in this part' });
+    await again.getByRole('button', { name: 'take this bowing' }).first().click();
+    await sentence().getByText(/The bowing of measures 68 to 71 is in the pencil/).waitFor();
+    await pages.principal.locator('main [data-state="proposed"]').first().waitFor();
+    await stand.press('z', 'y');
+    await beside().waitFor({ state: 'detached' });
     expect(faults).toEqual([]);
   });
 });

@@ -1,5 +1,8 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import { isStringPart, type StringPart } from '../../core/music/part.ts';
+import { readScore } from '../../core/musicxml/readScore.ts';
+import { openFile } from '../../server/files/openFile.ts';
 
 /** Folder of published scores; tests over it are skipped, visibly, where it is not given. */
 export const CORPUS = process.env.CORPUS_DIR;
@@ -16,4 +19,17 @@ export function corpusScores(): string[] {
 
 export function corpusPath(name: string): string {
   return join(CORPUS ?? '', 'scores', name);
+}
+
+/** Folders of real editions: not the files that try out a notation program. */
+const EDITIONS = ['openscore-orchestra', 'openscore-quartets', 'violin-printed-marks', 'bach-violin-solo'];
+
+/** Scores of real editions, folder by folder. */
+export const corpusEditions = (): string[] => EDITIONS.flatMap((folder) => corpusScores().filter((name) => name.startsWith(`${folder}/`)));
+
+/** The string parts of a score of the corpus that have measures; none where it cannot be read. */
+export async function stringParts(name: string): Promise<StringPart[]> {
+  const opened = await openFile(readFileSync(corpusPath(name)), name);
+  const read = opened.ok ? readScore(opened.text) : opened;
+  return 'score' in read ? read.score.parts.filter(isStringPart).filter(({ measures }) => measures.length > 0) : [];
 }

@@ -33,9 +33,14 @@ export const startPencil = (alone: readonly Mark[] = []): Pencil => ({ held: 'pr
 
 const sheetName = (held: Held): 'draft' | 'alone' => (held === 'alone' ? 'alone' : 'draft');
 
+/** Marks that say for whom they are may stand side by side on one note: one seat's change, and none for another's. */
+function apart({ seats: a = 'all' }: Mark, { seats: b = 'all' }: Mark): boolean {
+  return a !== 'all' && b !== 'all' && !a.some((seat) => b.includes(seat));
+}
+
 /** Marks of one slot of a note exclude each other: the new one takes the place. */
 function over(marks: readonly Mark[], fresh: readonly Mark[]): readonly Mark[] {
-  return fresh.reduce((all, mark) => [...all.filter((old) => old.note !== mark.note || !excludes(old.value, mark.value)), mark], marks);
+  return fresh.reduce((all, mark) => [...all.filter((old) => old.note !== mark.note || !excludes(old.value, mark.value) || apart(old, mark)), mark], marks);
 }
 
 function change(pencil: Pencil, edit: (marks: readonly Mark[]) => readonly Mark[]): Pencil {

@@ -1,4 +1,5 @@
 import { type RulePage, rulePages } from '../../../core/check/rulePages.ts';
+import { capital } from '../../words/english.ts';
 
 export interface Family {
   name: string;
@@ -18,5 +19,5 @@ export function families(): Family[] {
 /** A rule's sentence with an example of a place and of players in its blanks; what depends on the music stays open. */
 export const exampleOf = (message: string): string => {
   const filled = message.replace(/\{where\}/g, 'measure 46').replace(/\{[Ww]ho\}/g, (blank) => (blank === '{Who}' ? 'Desk 2' : 'desk 2')).replace(/\{\w+\}/g, '…');
-  return filled.charAt(0).toUpperCase() + filled.slice(1);
+  return capital(filled);
 };

@@ -1,7 +1,9 @@
-import { useMemo, useState, type ReactNode } from 'react';
+import { useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
+import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce } from '../../../core/agreement/inForce.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
-import { seatWords } from '../../../core/music/markWords.ts';
+import { crowdAllowed } from '../../../core/bowing/stagger/problem.ts';
+import { CheckSettings } from '../../../core/check/settings.ts';
 import { deskOf } from '../../../core/music/seat.ts';
 import { heard } from '../../checking/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
@@ -11,10 +13,9 @@ import { useEngraving } from '../../engraving/useEngraving.ts';
 import { indexPart, numberOf } from '../../library/partIndex.ts';
 import { useFolderOf } from '../../library/useFolderOf.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
-import { go, type Place } from '../../router.ts';
+import { go, type Passage, type Place } from '../../router.ts';
+import { carry } from '../../tools/pencil/carried.ts';
 import { Head } from '../../ui/Head.tsx';
-import { Ledge } from '../../ui/Ledge.tsx';
-import { LedgeWord } from '../../ui/ledgeParts.tsx';
 import { useSay } from '../../ui/useSay.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
@@ -23,90 +24,112 @@ import { Glyphs } from '../stand/Glyphs.tsx';
 import { ChangesTable } from './ChangesTable.tsx';
 import { findingPlaces } from './findingPlaces.ts';
 import { changesOf } from './lanes.ts';
-import { Legend } from './Legend.tsx';
 import { PassageView } from './PassageView.tsx';
-import { passageSentence } from './passageSentence.ts';
-import { SectionFindings } from './SectionFindings.tsx';
+import { passageBetween, PlanForm } from './PlanForm.tsx';
+import { PlanWords } from './PlanWords.tsx';
 import { SeatList } from './SeatList.tsx';
+import { SectionLedge } from './SectionLedge.tsx';
+import { SectionSide } from './SectionSide.tsx';
 import { SettledForm } from './SettledForm.tsx';
 import { useChangeKeys } from './useChangeKeys.ts';
 import { usePicture } from './usePicture.ts';
+import { useSectionPlan } from './useSectionPlan.ts';
 
-/** The desks against time, passage by passage, for the part shown. */
+/** The desks against time, passage by passage, for the part shown: as it stands, or as a plan would have it. */
 export function Section({ opened, section, text, place, again }: { opened: OpenedPart; section: SectionView; text: string | null; again(): void; place: Extract<Place, { at: 'section' }> }): ReactNode {
   const { view, snapshot } = opened;
+  const { state } = snapshot;
   useFolderOf(view.work.id);
   const seats = useMemo(() => section.seats.map(({ seat }) => seat), [section]);
   const index = useMemo(() => indexPart(view.part), [view.part]);
-  const input = useMemo(() => ({ seats, marks: inForce(snapshot.state, seats), settings: section.settings }), [seats, snapshot.state, section.settings]);
+  const facts = useMemo(() => factsOf(view.part, seats), [view.part, seats]);
+  const standing = useMemo(() => ({ seats, marks: inForce(state, seats), settings: section.settings }), [seats, state, section.settings]);
+  const plan = useSectionPlan(view.part, place.passage, standing, state, facts);
   const checker = useChecker(view.part);
-  const { findings } = useFindings(checker, input);
-  const passages = usePicture(checker, input);
-  const { said, attempt } = useSay();
+  const { findings } = useFindings(checker, plan.input);
+  const passages = usePicture(checker, plan.input);
+  const { said, say, attempt } = useSay();
   const [which, setWhich] = useState(0);
   const [here, setHere] = useState<{ second: number; desk: number } | null>(null);
-  const passage = passages?.[Math.min(which, passages.length - 1)];
+  const { planned } = plan;
+  const passage = planned ? passages?.find(({ from, to }) => from <= planned.to && planned.from <= to) : passages?.[Math.min(which, passages.length - 1)];
   const size = useWindowSize();
   const { kind, music } = sizesFor(size.width, size.height);
   const margin = kind === 'phone' ? 14 : 20;
   const width = kind === 'laptop' ? music - margin - 38 : music - margin;
   const line = useMemo(() => (text && passage ? passageOf(text, passage.from, passage.to) : null), [text, passage]);
   const { engraved } = useEngraving(line, width, 0.2, true);
-  const drawing = engraved.systems[0]?.drawing ?? null;
 
-  const near = useMemo(() => (passage ? heard(findings, snapshot.state.mutes).filter(({ measure, rule }) => measure >= passage.from && measure <= passage.to && /^(desk|section)\//.test(rule)) : []), [findings, snapshot.state.mutes, passage]);
+  const near = useMemo(() => (passage ? heard(findings, state.mutes).filter(({ measure, rule }) => measure >= passage.from && measure <= passage.to && /^(desk|section)\//.test(rule)) : []), [findings, state.mutes, passage]);
   const places = useMemo(() => (passage ? findingPlaces(near, passage) : []), [near, passage]);
   const changes = useMemo(() => (passage ? changesOf(passage) : []), [passage]);
   const change = here ? changes.reduce<(typeof changes)[number] | undefined>((best, one) => (deskOf(one.seat) === here.desk && (!best || Math.abs(one.second - here.second) < Math.abs(best.second - here.second)) ? one : best), undefined) : undefined;
   const name = (ordinal: number) => numberOf(index.part.measures[ordinal - 1]!);
-  const toStand = () => go({ at: 'stand', part: view.id, measure: change?.bow.begins.measure ?? passage?.from ?? null });
-  useChangeKeys(changes, here, setHere, toStand);
   const where = passage ? words.inMeasures(name(passage.from), name(passage.to)) : '';
   const chosen = here ? places.find(({ desk, second }) => desk === here.desk && Math.abs(second - here.second) < 0.01) : undefined;
+  const mayMark = view.roles.includes('principal') || view.roles.includes('player');
+  const mayTake = mayMark && Boolean(planned?.marks.length);
+  const limit = crowdAllowed(plan.input.seats.length, CheckSettings.parse(section.settings).togetherShare);
+
+  const shown = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (place.passage) shown.current?.scrollTo({ top: 0 });
+  }, [place.passage]);
+  const ask = (asked: Passage | null) => go({ at: 'section', part: view.id, passage: asked }, { replace: asked === null });
+  const askAgain = () => {
+    const asked = passage && passageBetween(index, passage.from, passage.to);
+    if (asked) ask(asked);
+    else say(words.plan.noNotes);
+  };
+  const toStand = () => go({ at: 'stand', part: view.id, measure: change?.bow.begins.measure ?? passage?.from ?? planned?.from ?? null });
+  const take = () => {
+    if (!planned?.marks.length) return;
+    if (!mayMark) return say(words.stand.onlySection);
+    if (state.locked) return say(words.stand.lifted);
+    carry({ part: view.id, marks: planned.marks, sentence: words.plan.taken(planned.marks.length) });
+    go({ at: 'stand', part: view.id, measure: planned.from });
+  };
+  const leave = () => ask(null);
+  useChangeKeys(changes, here, setHere, { Enter: planned ? take : toStand, p: askAgain, ...(place.passage ? { Escape: leave } : {}) });
+  const planWords = <PlanWords plan={plan} name={name} mayTake={mayTake} onTake={take} onLeave={leave} />;
   return (
     <>
       <Glyphs glyphs={engraved.glyphs} />
-      <main className="pages section-place">
-        <Head left={view.part.name} middle={passage ? words.section.staggered(view.work.title, where) : view.work.title} right={words.section.size(Math.ceil(seats.length / 2), seats.length)} />
+      <main className="pages section-place" ref={shown}>
+        <Head left={view.part.name} middle={passage ? (planned ? words.plan.planned : words.section.staggered)(view.work.title, where) : view.work.title} right={words.section.size(Math.ceil(seats.length / 2), seats.length)} />
         {passage ? (
           <div className="desks">
             <div>
-              {drawing ? (
-              <PassageView passage={passage} drawing={drawing} section={section} index={index} places={places} here={here} margin={margin} label={words.section.label(seats.length, where, near.length)} onHere={setHere} />
-            ) : (
-              <EmptyStaff width={width} />
-            )}
+              {engraved.systems.length === 0 ? <EmptyStaff width={width} /> : null}
+              {engraved.systems.map(({ drawing, first, last }) =>
+                drawing ? (
+                  <PassageView
+                    key={first} passage={passage} drawing={drawing} section={section} index={index} places={places} here={here} margin={margin} limit={limit}
+                    label={words.section.label(plan.input.seats.length, words.inMeasures(name(first), name(last)), near.filter(({ measure }) => measure >= first && measure <= last).length)} onHere={setHere}
+                  />
+                ) : (
+                  <EmptyStaff key={first} width={width} />
+                ),
+              )}
               <ChangesTable passage={passage} section={section} index={index} />
             </div>
-            <aside className="side">
-              <Legend />
-              <SectionFindings
-                part={view.id} findings={near} chosen={chosen ? chosen.finding.rule + chosen.finding.place : null} why={(rule) => checker?.why(rule) ?? ''}
-                onChoose={(finding) => {
-                  const found = places.find((one) => one.finding === finding);
-                  if (found) setHere(found);
-                }}
-              />
-              <p className="words">
-                <b>{words.section.inWords}</b> {passageSentence(passage)}
-              </p>
-            </aside>
+            <SectionSide part={view.id} passage={passage} findings={near} places={places} chosen={chosen} checker={checker} plan={planWords} onHere={setHere} />
           </div>
-        ) : passages ? (
-          <SeatList section={section} />
-        ) : null}
+        ) : (
+          <>
+            {planWords}
+            {passages ? <SeatList section={section} /> : null}
+          </>
+        )}
+        <PlanForm
+          section={section} index={index} from={planned?.from ?? passage?.from ?? 1} to={planned?.to ?? passage?.to ?? 1} absent={plan.absent} onAbsent={plan.setAbsent} onPlan={ask}
+          say={say}
+        />
         <SettledForm section={section} mayChange={view.roles.some((role) => role !== 'player')} attempt={attempt} again={again} />
       </main>
-      <Ledge
-        here={place}
-        sentence={<b>{said ?? (!passages ? words.partComes : !passage ? words.section.none : change ? words.section.change(seatWords([change.seat]), words.inMeasures(name(change.bow.begins.measure), name(change.bow.begins.measure)), change.bow.direction === 'down' ? words.section.toFrog : words.section.toPoint) : words.section.staggered(view.work.title, where))}</b>}
-        sub={passage ? words.section.sub : passages ? words.section.noneSub : null}
-        tools={
-          <div className="word-row">
-            {passages && passages.length > 1 ? <LedgeWord word={words.section.next} cap="n" onPress={() => setWhich((which + 1) % passages.length)} /> : null}
-            <LedgeWord word={words.section.onStand} cap="Enter" onPress={toStand} />
-          </div>
-        }
+      <SectionLedge
+        place={place} work={view.work.title} where={where} said={said} drawn={passages !== null} change={change} measure={name} plan={plan} mayTake={mayTake} more={!planned && (passages?.length ?? 0) > 1}
+        onNext={() => setWhich((which + 1) % (passages?.length ?? 1))} onPlan={askAgain} onTake={take} onStand={toStand}
       />
     </>
   );

@@ -5,9 +5,8 @@ import { lensOf } from '../../drawing/lensOf.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
+import { capital } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What the rules find in the passage, worst first, with a way to the place on the stand. */
 export function SectionFindings({ part, findings, chosen, why, onChoose }: { part: string; findings: readonly Finding[]; chosen: string | null; why(rule: string): string; onChoose(finding: Finding): void }): ReactNode {

@@ -29,7 +29,7 @@ export function SettledForm({ section, mayChange, attempt, again }: { section: S
   const shares = [...new Set([SHARES.strict, SHARES.ordinary, settled.togetherShare])];
   const share = instrumentNamed(section.instrument as InstrumentName).bowShare;
   return (
-    <details className="settled rows">
+    <details className="folded settled rows">
       <summary>{words.settled.title(section.name)}</summary>
       <p>{mayChange ? words.settled.what : words.settled.whoSets}</p>
       <form onSubmit={onSubmit} key={JSON.stringify(settings)}>

@@ -1,4 +1,5 @@
 import type { SeatBow, SectionPassage } from '../../../core/bowing/sectionBows.ts';
+import { SAME_TIME } from '../../../core/bowing/stagger/problem.ts';
 import { deskOf, isOutside, type SeatId } from '../../../core/music/seat.ts';
 
 export interface Change {
@@ -19,12 +20,12 @@ export function desksOf(seats: readonly SeatId[]): { desk: number; outside: Seat
   return desks.map((desk) => ({ desk, outside: find(desk, true), inside: find(desk, false) }));
 }
 
-/** Changes so close that they are heard as one; each with how many fall together. Seconds. */
+/** Changes so close that they are heard as one; each with how many fall together; a window of `within` seconds, without its end. */
 export function clusters(changes: readonly Change[], within = 0.25): Change[][] {
   const groups: Change[][] = [];
   for (const change of changes) {
     const group = groups.at(-1);
-    if (group && change.second - group[0]!.second <= within) group.push(change);
+    if (group && change.second - group[0]!.second < within - SAME_TIME) group.push(change);
     else groups.push([change]);
   }
   return groups;

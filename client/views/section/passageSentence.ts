@@ -1,4 +1,5 @@
 import type { SectionPassage } from '../../../core/bowing/sectionBows.ts';
+import { levelThrough } from '../../../core/bowing/stagger/level.ts';
 import { quarters } from '../../../core/music/time.ts';
 import { words } from '../../words/words.ts';
 import { changesOf, closest, desksOf } from './lanes.ts';
@@ -14,5 +15,6 @@ export function passageSentence(passage: SectionPassage): string {
       return pair ? [{ desk, apart: pair.apart }] : [];
     })
     .sort((a, b) => a.apart - b.apart)[0];
-  return [words.section.words(changes.length, seats, barline), nearest ? words.section.apart(nearest.apart.toFixed(1), nearest.desk) : ''].filter(Boolean).join(' ');
+  const { worst } = levelThrough(changes.map(({ second }) => second - passage.start), passage.seats.length, passage.end - passage.start);
+  return [words.section.words(changes.length, seats, barline), nearest ? words.section.apart(nearest.apart.toFixed(1), nearest.desk) : '', words.section.dips(worst.toFixed(2))].filter(Boolean).join(' ');
 }

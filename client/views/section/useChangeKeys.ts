@@ -19,16 +19,16 @@ export function stepChange(changes: readonly Change[], here: Here | null, key: s
   return at(lane.reduce((best, one) => (Math.abs(one.second - here.second) < Math.abs(best.second - here.second) ? one : best)));
 }
 
-/** Arrows walk the changes, Enter lays the place on the stand. */
-export function useChangeKeys(changes: readonly Change[], here: Here | null, onHere: (here: Here | null) => void, onStand: () => void): void {
+/** Arrows walk the changes; other keys do what `acts` says, by their names. */
+export function useChangeKeys(changes: readonly Change[], here: Here | null, onHere: (here: Here | null) => void, acts: Readonly<Record<string, () => void>>): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const target = event.target as HTMLElement;
-      if (event.altKey || event.ctrlKey || target.closest('input, select, textarea')) return;
+      if (event.altKey || event.ctrlKey || event.metaKey || target.closest('input, select, textarea')) return;
       if (event.key.startsWith('Arrow')) {
         onHere(stepChange(changes, here, event.key));
         event.preventDefault();
-      } else if (event.key === 'Enter' && !target.closest('button, a, summary')) onStand();
+      } else if (event.key !== 'Enter' || !target.closest('button, a, summary')) acts[event.key]?.();
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);

@@ -28,14 +28,20 @@ function movesOf(desk: Desk): Move[] {
   }
   const open = desk.caret.open !== null;
   const first: Move[] = !open ? [['Enter', ...both(tools.open), { do: 'enter' }]] : slipsHere(desk).slip && isPrincipal(desk) ? [['Enter', ...both(tools.inkIn), { do: 'enter' }]] : [];
-  const rest: Move[] = [
+  const asking: Move[] = [
     ['f', ...both(tools.fingerings), { do: 'fingerings' }],
+    ['v', tools.shareOut, tools.short.shareOut, { do: 'shareOut' }],
+    ['e', tools.hair, tools.short.hair, { do: 'hair' }],
+    ['y', tools.beside, tools.short.beside, { do: 'beside' }],
+  ];
+  const going: Move[] = [
     ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }],
     ['w', tools.nextWatch, tools.short.watch, { do: 'nextFinding' }],
     ['g', ...both(tools.goTo), { do: 'goTo' }],
-    ['s', tools.say, tools.short.say, { do: 'say' }],
-    open ? ['Esc', ...both(tools.close), { do: 'leave' }] : ['?', ...both(tools.keys), { do: 'keys' }],
   ];
+  const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
+  // What can be asked about a passage stands there once one is open; before that, the ways to one.
+  const rest: Move[] = open ? [...asking, say, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 

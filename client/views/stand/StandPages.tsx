@@ -6,6 +6,8 @@ import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
 import type { Desk } from './desk.ts';
+import { BesideView } from './beside/BesideView.tsx';
+import { HairView } from './hair/HairView.tsx';
 import { OffersView } from './offers/OffersView.tsx';
 import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
@@ -42,12 +44,14 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
   const here = at === null ? null : (desk.facts.notes.get(at) ?? null);
   const hung = hangsUnder(desk);
   const row = here === null ? -1 : engraved.systems.findIndex(({ first, last }) => first <= here && here <= last);
+  // What hangs under the line in hand needs the room below it.
+  const hanging = openAt !== null || hung !== null || desk.hair.on || desk.beside.on;
   // A system that is drawn later takes another height than its empty staff: it is brought into view again then.
   const drawn = row >= 0 && engraved.systems[row]!.drawing !== null;
   useEffect(() => {
     const target = list.current?.querySelector(`[data-system="${row}"]`);
-    target?.scrollIntoView({ block: openAt === null ? 'nearest' : 'start' });
-  }, [at, openAt, laid, row, drawn]);
+    target?.scrollIntoView({ block: hanging ? 'start' : 'nearest' });
+  }, [at, hanging, laid, row, drawn]);
 
   if (!laid) return <div className="systems">{Array.from({ length: 6 }, (_, i) => <EmptyStaff key={i} width={width} />)}</div>;
   return (
@@ -66,6 +70,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             ) : (
               <EmptyStaff width={width} />
             )}
+            {drawing && desk.hair.on && i === row ? <HairView desk={desk} drawing={drawing} /> : null}
+            {drawing && desk.beside.on && i === row ? <BesideView desk={desk} drawing={drawing} /> : null}
             {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
             {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
           </div>

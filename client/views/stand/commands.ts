@@ -2,6 +2,7 @@ import type { Mark } from '../../../core/music/mark.ts';
 import { slotOf } from '../../../core/music/mark.ts';
 import { exact, fraction } from '../../../core/music/time.ts';
 import { beatOf, moveInside } from '../../library/partIndex.ts';
+import { go } from '../../router.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import type { Command } from '../../tools/keys.ts';
 import type { Held } from '../../tools/pencil/reducer.ts';
@@ -10,6 +11,7 @@ import { nextLight } from '../../ui/light.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
+import { passageInHand } from './passageInHand.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
 
@@ -144,6 +146,16 @@ function takeBack(desk: Desk): void {
   submit(desk, 'withdraw', { proposal: slip.id, why: '' });
 }
 
+/** Asks for a plan of the passage in hand, where the desks lie against time. */
+function shareOut(desk: Desk): void {
+  const passage = passageInHand(desk);
+  if (!passage) return desk.say(words.stand.noNote);
+  if (!desk.view.section) return desk.say(words.section.noSection);
+  // A draft stays on this stand: it would be lost on the way.
+  if (desk.pencil.draft.length) return desk.say(words.plan.draftFirst);
+  go({ at: 'section', part: desk.view.id, passage: { first: passage.notes[0]!, last: passage.notes.at(-1)! } });
+}
+
 /** Does what a key, a sign on the ledge or a touch asks for. */
 export function perform(desk: Desk, command: Command): void {
   switch (command.do) {
@@ -179,6 +191,12 @@ export function perform(desk: Desk, command: Command): void {
       return vote(desk, command.do);
     case 'fingerings':
       return askOffers(desk);
+    case 'hair':
+      return desk.hair.turn();
+    case 'beside':
+      return desk.beside.turn();
+    case 'shareOut':
+      return shareOut(desk);
     case 'words':
     case 'goTo':
       return desk.setLine({ kind: command.do });

@@ -11,6 +11,8 @@ import type { PartIndex } from '../../library/partIndex.ts';
 import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import type { Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
+import type { BesideOnStand } from './beside/useBeside.ts';
+import type { HairOnStand } from './hair/useHair.ts';
 
 /** All that lies on one stand: the part, what the section agreed, the pencil and where it points. */
 export interface Desk {
@@ -47,6 +49,10 @@ export interface Desk {
   setKeys(on: boolean): void;
   /** Fingerings asked for. */
   offers: OffersOnStand;
+  /** Where the bow lies along its hair. */
+  hair: HairOnStand;
+  /** How the other sections bow. */
+  beside: BesideOnStand;
   /** Slip of mine that is being written anew. */
   revising: Proposal | null;
   setRevising(slip: Proposal | null): void;

@@ -1,5 +1,5 @@
 import type { AgreementState } from '../../../core/agreement/state.ts';
-import { slotOf, type Mark, type MarkValue } from '../../../core/music/mark.ts';
+import { excludes, type Mark, type MarkValue } from '../../../core/music/mark.ts';
 import { isFor, type SeatId, type Seats } from '../../../core/music/seat.ts';
 import type { MarkState } from '../../drawing/MarkSign.tsx';
 import type { ShownMark } from '../../drawing/placeMarks.ts';
@@ -10,7 +10,8 @@ type Standing = Mark & { seats: Seats };
 function shown({ note, value }: Mark, seats: Seats, state: MarkState, index: PartIndex, rubs?: MarkValue): ShownMark[] {
   const placed = index.notes.get(note);
   if (!placed) return [];
-  const share = value.kind === 'change' ? shareOf(value.after, placed.note) : 0;
+  const after = value.kind === 'change' || value.kind === 'none' ? value.after : undefined;
+  const share = after === undefined ? 0 : shareOf(after, placed.note);
   return [{ note, value, seats, state, ...(share > 0 ? { share } : {}), ...(rubs ? { rubs } : {}) }];
 }
 
@@ -18,7 +19,7 @@ function shown({ note, value }: Mark, seats: Seats, state: MarkState, index: Par
 export function pencilled(marks: readonly Mark[], seats: Seats, standing: readonly Standing[], index: PartIndex, state: MarkState = 'proposed'): ShownMark[] {
   return marks.flatMap((mark) => {
     const { value } = mark;
-    const rubs = value.kind === 'none' ? standing.find((other) => other.note === mark.note && slotOf(other.value) === value.slot)?.value : undefined;
+    const rubs = value.kind === 'none' ? standing.find((other) => other.note === mark.note && excludes(other.value, value))?.value : undefined;
     return shown(mark, mark.seats ?? seats, state, index, rubs);
   });
 }

@@ -7,13 +7,18 @@ import { heard } from '../../checking/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
 import { useHand } from '../../library/hand.ts';
 import { useOffers } from '../../fingering/useOffers.ts';
+import { otherParts } from '../../library/otherParts.ts';
 import { indexPart } from '../../library/partIndex.ts';
+import { useLoaded } from '../../library/useLoaded.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
+import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
 import type { Desk } from './desk.ts';
+import { useBeside } from './beside/useBeside.ts';
+import { useHair } from './hair/useHair.ts';
 import { withDraft } from './standing.ts';
 
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
@@ -35,17 +40,27 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const standing = useMemo(() => inForceOf(state, seats), [state, seats]);
   const inForce = useMemo(() => (pencil.draft.length ? withDraft(state, pencil.draft, draftSeats, facts) : standing), [state, standing, pencil.draft, draftSeats, facts]);
   const checker = useChecker(view.part);
+  const others = useLoaded(`others ${view.id}`, () => otherParts(view));
   const settings = view.section?.settings;
   const input = useMemo(() => ({ seats, marks: inForce, settings: settings ?? {} }), [seats, inForce, settings]);
-  const { findings, stopped } = useFindings(checker, input);
+  const { findings, stopped } = useFindings(checker, input, others.value);
   const hand = useHand();
   const rest = useMemo(() => {
     const { openStrings, assumedTempo } = CheckSettings.parse(settings ?? {});
     return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length) };
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
+  const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
+  const beside = useBeside(view.part, others);
+  const bow = useHair(view.part, bowed, beside.on);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
 
+  useEffect(() => {
+    const carried = takeCarried(view.id);
+    if (!carried) return;
+    write({ type: 'take', marks: carried.marks });
+    setMessage(carried.sentence);
+  }, [view.id]);
   useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
   const looking = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
   const online = snapshot.status === 'live';
@@ -54,6 +69,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
   };
 }

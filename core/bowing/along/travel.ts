@@ -1,7 +1,7 @@
 import type { Instrument, Millimetres } from '../../instruments/instrument.ts';
 import type { Seconds } from '../../music/seconds.ts';
 import type { BowedStroke } from '../direction/inferDirections.ts';
-import type { Direction } from '../strokes.ts';
+import { type Direction, turned } from '../strokes.ts';
 
 /** What one bow asks of the hair. */
 export interface Travel {
@@ -40,6 +40,6 @@ export function travels(strokes: readonly BowedStroke[], instrument: Instrument)
     const least = (facts.bows * instrument.bowHair * share) / parts;
     const seconds = facts.seconds / parts;
     const travel: Travel = { stroke, direction, seconds, least, usual: least * USUAL, most: Math.max(least * USUAL, seconds * FASTEST), placed: stroke === 0 || repeats || facts.silence >= TIME_TO_PLACE };
-    return split ? [travel, { ...travel, direction: direction === 'down' ? 'up' : 'down', placed: false }] : [travel];
+    return split ? [travel, { ...travel, direction: turned(direction), placed: false }] : [travel];
   });
 }

@@ -1,5 +1,6 @@
 import type { Mark } from '../../music/mark.ts';
 import type { BowEvent } from '../events.ts';
+import { RETAKE_REST } from '../strokes.ts';
 import type { StrokeFacts } from './facts.ts';
 import { isHookable } from './hooks.ts';
 import type { Bowing } from './inferDirections.ts';
@@ -19,7 +20,7 @@ function splitAt({ stroke }: StrokeFacts, measures: ReadonlyMap<number, Measure>
 
 /**
  * A bowing as proposed marks: a sign where a bow does not simply go the other way than the one before or follows a rest, with a retake or a hook where it
- * repeats, and the splits of slurs. What is marked already is not marked again. `measures` by ordinal.
+ * repeats without time to show it, and the splits of slurs. What is marked already is not marked again. `measures` by ordinal.
  * Example: two down-bows in a row give a retake and a down-bow on the second.
  */
 export function bowingMarks(bowing: Bowing, measures: ReadonlyMap<number, Measure>): Mark[] {
@@ -27,8 +28,10 @@ export function bowingMarks(bowing: Bowing, measures: ReadonlyMap<number, Measur
     const note = soundingHead(facts).head.id;
     const before = bowing.strokes[i - 1];
     const marks: Mark[] = [];
-    if (repeats && before && !facts.stroke.retake && !before.facts.stroke.hooked) {
-      if (isHookable(before.facts, facts)) return [{ note, value: { kind: 'hooked' } }];
+    // Over a rest too short to be sure of it the bow brought back is said as well.
+    const broughtBack = before && facts.restBefore > 0 && facts.restBefore < RETAKE_REST && (before.direction === direction) !== (before.split === true);
+    if (before && (repeats || broughtBack) && !facts.stroke.retake && !before.facts.stroke.hooked) {
+      if (repeats && isHookable(before.facts, facts)) return [{ note, value: { kind: 'hooked' } }];
       marks.push({ note, value: { kind: 'retake' } });
     }
     if (facts.stroke.direction === null && (repeats || facts.restBefore > 0)) marks.push({ note, value: { kind: 'bow', bow: direction } });

@@ -1,5 +1,5 @@
 import { differentPaths } from '../../search/differentPaths.ts';
-import type { Direction } from '../strokes.ts';
+import { type Direction, turned } from '../strokes.ts';
 import { directionLattice, repeatCosts, turnCost, waysOf, wayCosts, type Way } from './directionLattice.ts';
 import type { StrokeFacts } from './facts.ts';
 import { BOW_TERMS, type BowTermKey, type BowTermWeights } from './terms/all.ts';
@@ -29,7 +29,7 @@ export interface Bowing {
 const larger = (a: [string, number], b: [string, number]): number => b[1] - a[1];
 
 function strokeOf(facts: StrokeFacts, way: Way, before: { facts: StrokeFacts; way: Way } | null, weights: BowTermWeights): BowedStroke {
-  const other: Way = { ...way, begins: way.begins === 'down' ? 'up' : 'down' };
+  const other: Way = { ...way, begins: turned(way.begins) };
   const repeats = before !== null && before.way.ends === way.begins;
   const joint = before === null ? [] : repeatCosts(before.facts, facts, weights);
   const turn: [string, number][] = before !== null && turnCost(facts) > 0 ? [['againstSign', turnCost(facts)]] : [];

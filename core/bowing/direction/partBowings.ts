@@ -1,7 +1,7 @@
 import type { Instrument, Millimetres } from '../../instruments/instrument.ts';
 import type { Mark } from '../../music/mark.ts';
 import type { Part } from '../../music/part.ts';
-import type { TempoMap } from '../../music/seconds.ts';
+import type { Seconds, TempoMap } from '../../music/seconds.ts';
 import type { ExactTime } from '../../music/time.ts';
 import { alongBow, type AlongStroke, type ShortOfBow } from '../along/alongBow.ts';
 import { bowUsed, type BowTable, type Dynamic } from '../bowLength.ts';
@@ -31,6 +31,9 @@ export interface PlainStroke {
   notes: string[];
   measure: number;
   at: ExactTime;
+  /** Seconds from the start of the part. */
+  begins: Seconds;
+  ends: Seconds;
   direction: Direction;
   marked?: true;
   split?: true;
@@ -66,6 +69,8 @@ function plainStroke(bowed: BowedStroke): PlainStroke {
     notes: stroke.pieces.map(({ event }) => event.head.id),
     measure: stroke.begins.measure,
     at: stroke.begins.at,
+    begins: rounded(stroke.begins.second),
+    ends: rounded(stroke.end),
     direction: bowed.direction,
     ...(stroke.direction === null ? {} : { marked: true as const }),
     ...(bowed.split ? { split: true as const } : {}),

@@ -1,10 +1,11 @@
-import { cheapestPath, sumsOf } from './cheapestPath.ts';
+import { cheapestPath } from './cheapestPath.ts';
 import type { Entering } from './cheapestPath.ts';
 import { EVENNESS } from './costs/evenness.ts';
 import { NEIGHBOUR } from './costs/neighbour.ts';
 import type { Draft } from './draft.ts';
 import { CLASH, CROWDED } from './draft.ts';
 import type { Model } from './model.ts';
+import { sumOverWindows, sumsOf } from './windows.ts';
 
 /**
  * The cheapest changes of a player who is out, given everybody who is in. Exact but for one thing: two changes of this player in the
@@ -14,11 +15,8 @@ import type { Model } from './model.ts';
 export function answerTo(model: Model, draft: Draft, player: number, price: Float64Array): readonly number[] {
   const { strokes, change, partner, neighbours } = model.players[player]!;
   const { crowd, desk, stretch, allowed, share } = model;
-  const full = sumsOf(Array.from(draft.crowdCount, (count) => (count >= allowed ? CROWDED : 0)));
-  const at = change.map((own, i) => {
-    const crowded = full[crowd.to[i]! + 1]! - full[crowd.from[i]!]!;
-    return own + crowded + (draft.stretchCount[stretch[i]!]! >= share ? EVENNESS : 0) + price[i]!;
-  });
+  const crowded = sumOverWindows(crowd, Array.from(draft.crowdCount, (count) => (count >= allowed ? CROWDED : 0)));
+  const at = change.map((own, i) => own + crowded[i]! + (draft.stretchCount[stretch[i]!]! >= share ? EVENNESS : 0) + price[i]!);
   const entering: Entering[] = [];
   if (partner >= 0 && draft.isIn[partner]) {
     const taken = draft.changes[partner]!;

@@ -1,3 +1,4 @@
+import { turned } from '../strokes.ts';
 import type { Direction, StaggerPlayer, StaggerProblem, StaggerSettings } from './problem.ts';
 import { crowdAllowed, SAME_TIME } from './problem.ts';
 
@@ -18,8 +19,6 @@ export interface Broken {
 const seconds = (value: number) => `${Number(value.toFixed(2))} s`;
 
 /** The other way. */
-export const turned = (direction: Direction): Direction => (direction === 'down' ? 'up' : 'down');
-
 /** Directions of the strokes around so many changes. Example: `directionsOf('down', 2)` is down, up, down. */
 export function directionsOf(start: Direction, changes: number): Direction[] {
   return Array.from({ length: changes + 1 }, (_, k) => (k % 2 === 0 ? start : turned(start)));

@@ -76,10 +76,3 @@ export function cheapestPath(strokes: Strokes, at: Float64Array, entering: reado
   }
   return { changes, cost: Math.min(afterEven, afterOdd) };
 }
-
-/** Running sums for `Entering`. Example: `sumsOf([2, 3])` is [0, 2, 5]. */
-export function sumsOf(values: ArrayLike<number>): Float64Array {
-  const sums = new Float64Array(values.length + 1);
-  for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i]! + values[i]!;
-  return sums;
-}

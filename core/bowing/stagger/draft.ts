@@ -105,3 +105,9 @@ export function put(model: Model, draft: Draft, player: number, changes: readonl
   mark(model.desk, changes, draft.inDesk[player]!);
   draft.total += ownCost(model, player, changes) + sharedCost(model, draft, player) + count(model, draft, changes, 1);
 }
+
+/** Puts everybody back on these changes. */
+export function restoreTo(model: Model, draft: Draft, changes: readonly (readonly number[])[]): void {
+  changes.forEach((_, player) => take(model, draft, player));
+  changes.forEach((list, player) => put(model, draft, player, list));
+}

@@ -28,6 +28,19 @@ export function windowsOf(stretches: readonly (readonly [number, number])[], ins
   return { first: Int32Array.from(kept, ([a]) => a), last: Int32Array.from(kept, ([, b]) => b), from, to };
 }
 
+/** Running sums. Example: `sumsOf([2, 3])` is [0, 2, 5]. */
+export function sumsOf(values: ArrayLike<number>): Float64Array {
+  const sums = new Float64Array(values.length + 1);
+  for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i]! + values[i]!;
+  return sums;
+}
+
+/** For every instant the sum of what stands on the windows it lies in. Example: windows [0, 1] and [1, 2] with 2 and 3 give 2, 5, 3. */
+export function sumOverWindows({ from, to }: Windows, perWindow: ArrayLike<number>): Float64Array {
+  const sums = sumsOf(perWindow);
+  return Float64Array.from(from, (first, i) => sums[to[i]! + 1]! - sums[first]!);
+}
+
 /** For every instant the stretch of those less than `seconds` after it. Example: times 0, 0.2, 0.25 and 0.25 s give [0, 1], [1, 2], [2, 2]. */
 export function closerThan(times: readonly number[], seconds: number): [number, number][] {
   return times.map((time, i) => {

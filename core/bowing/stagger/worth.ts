@@ -1,5 +1,4 @@
 import { EVENNESS } from './costs/evenness.ts';
-import { CROWDED } from './draft.ts';
 
 /** What a rule or cost that ties players together is worth: its price never goes higher. */
 export interface Worth {
@@ -7,7 +6,7 @@ export interface Worth {
   stretch: number;
 }
 
-/** Every rule and cost at its worth. */
-export const FULL_WORTH: Worth = { crowd: CROWDED, stretch: EVENNESS };
+/** Crowding at more than moving anybody's change costs, little enough to stay exact (chosen, not measured); evenness at its points. */
+export const FULL_WORTH: Worth = { crowd: 1000, stretch: EVENNESS };
 /** Only the crowding itself: one for each change too many. */
 export const CROWDING_ONLY: Worth = { crowd: 1, stretch: 0 };

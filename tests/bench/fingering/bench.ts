@@ -13,7 +13,7 @@ import { lessonOf } from './lesson.ts';
 import { best, corrections, impossible, requestFor, sharesOf, shiftCounts, topThree, withFirstNotes, type Taken } from './measures.ts';
 import type { Piece } from './pieces.ts';
 import { loadTnua } from './tnua.ts';
-import { train } from './train.ts';
+import { SHRINK, train } from './train.ts';
 import { loadYtvf } from './ytvf.ts';
 
 const SEED = 1;
@@ -65,15 +65,15 @@ const lessons = new Map([...tnua.map((piece) => [piece.name, lessonOf(piece, 1, 
 const lessonsOf = (pieces: Piece[]) => pieces.map((piece) => lessons.get(piece.name)!);
 
 /** Weights that have not seen the work. */
-function withoutWork(pieces: Piece[], others: Piece[]): Map<string, Weights> {
+function withoutWork(pieces: Piece[], others: Piece[], shrink: number): Map<string, Weights> {
   const works = [...new Set(pieces.map((piece) => piece.work))];
-  return new Map(works.map((work) => [work, train([...lessonsOf(others), ...lessonsOf(pieces.filter((piece) => piece.work !== work))], SEED)]));
+  return new Map(works.map((work) => [work, train([...lessonsOf(others), ...lessonsOf(pieces.filter((piece) => piece.work !== work))], SEED, shrink)]));
 }
 
 console.log('Violin, ten professionals, leave one work out');
 report('always the lowest position', violin, tnua, (piece) => lowest(piece, onViolin));
 report("the hand's costs, untuned, cheapest path", violin, tnua, (piece) => best(prepare(requestFor(violin, piece, null))));
-const held = withoutWork(tnua, ytvf);
+const held = withoutWork(tnua, ytvf, SHRINK.violin);
 const prepared = new Map(tnua.map((piece) => [piece.name, prepare(requestFor(violin, piece, held.get(piece.work)!))]));
 report('fitted chain', violin, tnua, (piece) => best(prepared.get(piece.name)!));
 people(tnua);
@@ -94,11 +94,11 @@ if (!quick) {
   console.log(`first note of each measure settled, others    ${percent(total.first, total.firstOf)}`);
   console.log(`corrections a 100 notes                       ${percent(total.made, total.madeOf)}, of them ${percent(total.outside, total.madeOf).trim()} for labels that are no place of the engine`);
   console.log('\nViolin, one performer each, fitted on the ten professionals alone');
-  const alone = train(lessonsOf(tnua), SEED);
+  const alone = train(lessonsOf(tnua), SEED, SHRINK.violin);
   report('fitted chain', violin, ytvf, (piece) => best(prepare(requestFor(violin, piece, alone))));
 }
 console.log('\nCello, one edition, leave one study out');
 report('always the lowest position', cello, duport, (piece) => lowest(piece, onCello));
 report("the hand's costs, untuned, cheapest path", cello, duport, (piece) => best(prepare(requestFor(cello, piece, null))));
-const studies = withoutWork(duport, []);
+const studies = withoutWork(duport, [], SHRINK.cello);
 report('fitted chain', cello, duport, (piece) => best(prepare(requestFor(cello, piece, studies.get(piece.work)!))));

@@ -5,7 +5,7 @@ import { violinPlaces } from '../../../core/fingering/violinPlaces.ts';
 import { loadDuport } from './duport.ts';
 import { lessonOf } from './lesson.ts';
 import { loadTnua } from './tnua.ts';
-import { train } from './train.ts';
+import { SHRINK, train } from './train.ts';
 import { loadYtvf } from './ytvf.ts';
 
 const SEED = 1;
@@ -27,13 +27,13 @@ const date = process.argv[2] ?? 'undated';
 write(
   'violin',
   'VIOLIN_WEIGHTS',
-  train([...onViolin.tnua, ...onViolin.ytvf], SEED),
-  `# Violin weights\n\n- Model: log-linear chain over places, templates of core/fingering/fit/features, 2^18 hashed slots, one signed byte each (hundredths).\n- Data: ${tnua.length} excerpts fingered by ten professionals (${tnua.reduce((sum, piece) => sum + piece.line.length, 0)} notes), ${ytvf.length} pieces of one performer each (${ytvf.reduce((sum, piece) => sum + piece.line.length, 0)} notes, weight ${WEIGHT_OF_ONE_PERFORMER}). The data are not part of this project.\n- Fit: maximum likelihood of the players' places and steps, AdaGrad, 24 epochs, seed ${SEED}.\n- Split for the figures: never a work in training that is measured; run \`npm run bench:fingering\`.\n- Metric: share of notes on which string, position and finger are all those of a professional, mean over the ten.\n- Date: ${date}\n- Not meant for: judging a player; music far from solo repertoire of the 18th to early 20th century is outside the data.\n`,
+  train([...onViolin.tnua, ...onViolin.ytvf], SEED, SHRINK.violin),
+  `# Violin weights\n\n- Model: log-linear chain over places, templates of core/fingering/fit/features, 2^18 hashed slots, one signed byte each (hundredths).\n- Data: ${tnua.length} excerpts fingered by ten professionals (${tnua.reduce((sum, piece) => sum + piece.line.length, 0)} notes), ${ytvf.length} pieces of one performer each (${ytvf.reduce((sum, piece) => sum + piece.line.length, 0)} notes, weight ${WEIGHT_OF_ONE_PERFORMER}). The data are not part of this project.\n- Fit: maximum likelihood of the players' places and steps, AdaGrad, 24 epochs, shrinkage ${SHRINK.violin}, seed ${SEED}.\n- Split for the figures: never a work in training that is measured; run \`npm run bench:fingering\`.\n- Metric: share of notes on which string, position and finger are all those of a professional, mean over the ten.\n- Date: ${date}\n- Not meant for: judging a player; music far from solo repertoire of the 18th to early 20th century is outside the data.\n`,
 );
 const duport = loadDuport(join(folder, 'fingering/cello-duport'));
 write(
   'cello',
   'CELLO_WEIGHTS',
-  train(duport.map((piece) => lessonOf(piece, 1, (note) => celloPlaces(note.midi))), SEED),
-  `# Cello weights\n\n- Model: as for the violin, over the closed, extended and thumb hand.\n- Data: ${duport.length} studies with one edition's fingering (${duport.reduce((sum, piece) => sum + piece.line.length, 0)} notes). The data are not part of this project.\n- Fit: as for the violin, seed ${SEED}.\n- Split for the figures: leave one study out; run \`npm run bench:fingering\`.\n- Date: ${date}\n- Not meant for: music far from studies of the early 19th century.\n`,
+  train(duport.map((piece) => lessonOf(piece, 1, (note) => celloPlaces(note.midi))), SEED, SHRINK.cello),
+  `# Cello weights\n\n- Model: as for the violin, over the closed, extended and thumb hand.\n- Data: ${duport.length} studies with one edition's fingering (${duport.reduce((sum, piece) => sum + piece.line.length, 0)} notes). The data are not part of this project.\n- Fit: as for the violin, shrinkage ${SHRINK.cello}, seed ${SEED}.\n- Split for the figures: leave one study out; run \`npm run bench:fingering\`.\n- Date: ${date}\n- Not meant for: music far from studies of the early 19th century.\n`,
 );

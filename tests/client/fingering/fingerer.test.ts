@@ -1,18 +1,19 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { fingerer } from '../../../client/fingering/fingerer.ts';
-import type { FromFingerer, Offers, Question, ToFingerer } from '../../../client/fingering/messages.ts';
+import type { FromWorker, ToWorker } from '../../../client/asking/messages.ts';
+import type { Offers, Question } from '../../../client/fingering/messages.ts';
 import { partOf } from '../../support/partBuilder.ts';
 
 class Stage {
   static all: Stage[] = [];
-  onmessage: ((event: { data: FromFingerer }) => void) | null = null;
+  onmessage: ((event: { data: FromWorker<Offers> }) => void) | null = null;
   onerror: ((event: { message: string }) => void) | null = null;
-  heard: ToFingerer[] = [];
+  heard: ToWorker<Question>[] = [];
   ended = false;
   constructor() {
     Stage.all.push(this);
   }
-  postMessage(message: ToFingerer): void {
+  postMessage(message: ToWorker<Question>): void {
     this.heard.push(message);
   }
   terminate(): void {

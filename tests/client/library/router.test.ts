@@ -15,9 +15,10 @@ describe('addresses', () => {
     { at: 'folder', programme: 'p 1' },
     { at: 'stand', part: 'x', measure: null },
     { at: 'stand', part: 'x/y', measure: 46 },
-    { at: 'section', part: 'x' },
     { at: 'rules', rule: null },
     { at: 'rules', rule: 'bow/same-direction' },
+    { at: 'section', part: 'x', passage: null },
+    { at: 'section', part: 'x', passage: { first: 'a b', last: 'c&d' } },
   ])('%o comes back from its address', (place) => {
     expect(read(addressOf(place))).toEqual(place);
   });

@@ -21,6 +21,14 @@ const anyAction: fc.Arbitrary<PencilAction> = fc.oneof(
 );
 
 describe('the pencil', () => {
+  it('keeps what it says to different seats on one note side by side, and writes over what it said to the same one', () => {
+    const to = (seats: Mark['seats'], mark: Mark): Mark => ({ ...mark, ...(seats ? { seats } : {}) });
+    const [outside, inside] = [to(['1o'], bow('n1', 'up')), to(['1i'], bow('n1', 'down'))];
+    expect(after([write(outside, inside)]).draft).toEqual([outside, inside]);
+    expect(after([write(outside, inside), write(to(['1o', '2o'], bow('n1', 'down')))]).draft).toEqual([inside, to(['1o', '2o'], bow('n1', 'down'))]);
+    expect(after([write(outside, inside), write(bow('n1', 'up'))]).draft).toEqual([bow('n1', 'up')]);
+  });
+
   it('writes what is new over what stood in the same place, and beside what stood in another', () => {
     expect(after([write(finger('n', 2)), write(bow('n', 'down')), write(finger('n', 3))]).draft).toEqual([bow('n', 'down'), finger('n', 3)]);
   });

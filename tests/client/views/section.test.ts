@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { SectionPassage, SeatBow } from '../../../core/bowing/sectionBows.ts';
+import { bowChangeAudibility } from '../../../core/bowing/dip.ts';
 import type { Finding } from '../../../core/check/finding.ts';
 import { indexPart } from '../../../client/library/partIndex.ts';
 import { findingPlaces } from '../../../client/views/section/findingPlaces.ts';
+import { LANE, zigzag } from '../../../client/views/section/Lane.tsx';
 import { changesOf, closest, clusters, desksOf } from '../../../client/views/section/lanes.ts';
 import { passageSentence } from '../../../client/views/section/passageSentence.ts';
-import { timeAxis } from '../../../client/views/section/timeAxis.ts';
+import { timeAxis } from '../../../client/drawing/playedTime.ts';
 import { stepChange } from '../../../client/views/section/useChangeKeys.ts';
+import { words } from '../../../client/words/words.ts';
 import { smallPart } from '../../support/smallPart.ts';
 
 const bow = (start: number, end: number, direction: 'up' | 'down'): SeatBow => ({ begins: { measure: Math.floor(start / 4) + 1, at: start % 4, second: start, event: 0, inside: true }, start, end, direction, inferred: false });
@@ -32,9 +35,9 @@ describe('the desks against time', () => {
     expect(desksOf(['2o', '1i', '1o'])).toEqual([{ desk: 1, outside: '1o', inside: '1i' }, { desk: 2, outside: '2o', inside: null }]);
   });
 
-  it('changes within a quarter second of the first count together', () => {
+  it('changes less than a quarter second after the first count together; one just a quarter after it does not', () => {
     const at = (second: number) => ({ ...changes[0]!, second });
-    expect(clusters([at(1), at(1.2), at(1.26), at(3)]).map((group) => group.length)).toEqual([2, 1, 1]);
+    expect(clusters([at(1), at(1.2), at(1.25), at(3)]).map((group) => group.length)).toEqual([2, 1, 1]);
   });
 
   it('partners come closest where they do', () => {
@@ -50,8 +53,16 @@ describe('the desks against time', () => {
     expect(place!.second).toBeCloseTo(3.15);
   });
 
-  it('says the picture in words', () => {
-    expect(passageSentence(passage)).toBe('Four changes of bow by four seats; none on a barline. Partners come closest at desk 1: 0.3 s apart.');
+  it('says the picture in words, with the level of four players of whom one changes', () => {
+    const { dL } = bowChangeAudibility([0], 4);
+    expect(passageSentence(passage)).toBe(`Four changes of bow by four seats; none on a barline. Partners come closest at desk 1: 0.3 s apart. ${words.section.dips(dL.toFixed(2))}`);
+  });
+
+  it('a bow that goes over the end of a line is cut there, as far along the hair as it has come', () => {
+    const bows = [bow(0, 8, 'down')];
+    const cut = (start: number, end: number) => zigzag(bows, (second) => second, { start, end });
+    expect([cut(0, 8), cut(0, 2), cut(2, 8)]).toEqual([`M0.00 0.00L8.00 ${LANE.toFixed(2)}`, `M0.00 0.00L2.00 ${(LANE / 4).toFixed(2)}`, `M2.00 ${(LANE / 4).toFixed(2)}L8.00 ${LANE.toFixed(2)}`]);
+    expect(zigzag([bow(0, 4, 'up')], (second) => second, { start: 4, end: 8 })).toBe('');
   });
 
   it('arrows walk the changes of a desk, and from desk to desk to the nearest in time', () => {

@@ -66,6 +66,12 @@ describe('marks on the stand', () => {
     expect(pencilled([{ note: 'P1n1', value: { kind: 'none', slot: 'finger' } }], 'all', standing, index)[0]!.rubs).toEqual({ kind: 'finger', finger: 3 });
   });
 
+  it('a bow change that is rubbed out is struck where it lies in its note, not another of the same note', () => {
+    const standing = ['1/2', '1/4'].map((after) => ({ note: 'P1n1', value: { kind: 'change' as const, after }, seats: 'all' as const }));
+    const [drawn] = pencilled([{ note: 'P1n1', value: { kind: 'none', slot: 'change', after: '1/4' } }], 'all', standing, index);
+    expect(drawn).toMatchObject({ rubs: { kind: 'change', after: '1/4' }, share: 0.25 });
+  });
+
   it('the history shows what was set aside and what was replaced, not what stands', () => {
     const state = { ...stateWith(slip('a', 1, 1, { status: 'setAside', marks: [{ note: 'P1n3', value: { kind: 'retake' } }] })), ink: [ink('P1n1', 1, { superseded: { ...stamp, proposal: 'b', why: '' } }), ink('P1n1', 2)] };
     expect(gone(state, index).map(({ note, value }) => [note, value.kind])).toEqual([['P1n3', 'retake'], ['P1n1', 'finger']]);

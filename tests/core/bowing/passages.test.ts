@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkContext } from '../../../core/check/context.ts';
 import { CheckSettings } from '../../../core/check/settings.ts';
-import type { InstrumentName, Part } from '../../../core/music/part.ts';
+import type { StringPart } from '../../../core/music/part.ts';
 import { seatsFor } from '../../../core/music/seat.ts';
 import { partOf } from '../../support/partBuilder.ts';
 import { marksOf, type ShortMark } from '../check/ruleTable.ts';
@@ -10,7 +10,7 @@ const change = (after: number | string) => ({ kind: 'change', after }) as const;
 
 /** Each passage as "first-last event: measure@at seats, ...". */
 function passages(music: string, marks: ShortMark[], players = 4): string[] {
-  const part = partOf(music) as Part & { instrument: InstrumentName };
+  const part = partOf(music) as StringPart;
   const { staggered } = checkContext(part, seatsFor(players), marksOf(marks), CheckSettings.parse({}));
   return staggered.map(({ from, to, changes }) => `${from}-${to}: ${changes.map(({ instant, seats }) => `${instant.measure}@${instant.at} ${seats.join(' ')}`).join(', ')}`);
 }

@@ -1,17 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkPart } from '../../../core/check/checkPart.ts';
 import type { Finding } from '../../../core/check/finding.ts';
 import { RULES } from '../../../core/check/registry.ts';
 import type { Part } from '../../../core/music/part.ts';
 import { seatsFor } from '../../../core/music/seat.ts';
-import { readScore } from '../../../core/musicxml/readScore.ts';
-import { openFile } from '../../../server/files/openFile.ts';
+import { CORPUS, corpusEditions, stringParts } from '../../support/corpus.ts';
 
-const corpus = process.env.CORPUS_DIR;
-/** Real editions: not the files that try out a notation program. */
-const FOLDERS = ['openscore-orchestra', 'openscore-quartets', 'violin-printed-marks', 'bach-violin-solo'];
 /** Findings of one rule a player bears in 100 measures of music that nobody has marked. Chosen, not measured. */
 const BEARABLE = 2;
 
@@ -23,25 +17,16 @@ interface Checked {
 
 const checked: Checked[] = [];
 
-async function partsOf(file: string): Promise<Part[]> {
-  const bytes = readFileSync(file);
-  const opened = await openFile(bytes, file);
-  const read = opened.ok ? readScore(opened.text) : opened;
-  return read.ok && 'score' in read ? read.score.parts.filter((part) => part.instrument !== null && part.measures.length > 0) : [];
-}
-
 /** Findings of a rule in 100 measures, to two places. */
 function per100(rule: string, parts: readonly Checked[]): number {
   const measures = parts.reduce((sum, { part }) => sum + part.measures.length, 0);
   return Math.round((parts.flatMap(({ findings }) => findings).filter((finding) => finding.rule === rule).length * 10_000) / measures) / 100;
 }
 
-describe.skipIf(!corpus)('real parts that nobody has marked (needs CORPUS_DIR)', () => {
+describe.skipIf(!CORPUS)('real parts that nobody has marked (needs CORPUS_DIR)', () => {
   it('can be read and checked', async () => {
-    for (const folder of FOLDERS) {
-      for (const name of readdirSync(join(corpus!, 'scores', folder)).filter((entry) => /\.(mxl|musicxml|xml)$/.test(entry))) {
-        for (const part of await partsOf(join(corpus!, 'scores', folder, name))) checked.push({ file: `${folder}/${name}`, part, findings: checkPart({ part, seats: seatsFor(12), marks: [], settings: {} }) });
-      }
+    for (const file of corpusEditions()) {
+      for (const part of await stringParts(file)) checked.push({ file, part, findings: checkPart({ part, seats: seatsFor(12), marks: [], settings: {} }) });
     }
     expect(checked.length).toBeGreaterThan(80);
   }, 300_000);

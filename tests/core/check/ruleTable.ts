@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkPart } from '../../../core/check/checkPart.ts';
-import type { Finding } from '../../../core/check/finding.ts';
+import type { Finding, OtherSection } from '../../../core/check/finding.ts';
 import type { Rule } from '../../../core/check/rule.ts';
 import type { Mark, MarkValue } from '../../../core/music/mark.ts';
 import type { InstrumentName, Part } from '../../../core/music/part.ts';
@@ -18,6 +18,8 @@ export interface Example {
   marks?: ShortMark[];
   players?: number;
   settings?: Record<string, unknown>;
+  /** Sections that play beside it. */
+  others?: { section: string; music: string; instrument?: InstrumentName; marks?: ShortMark[] }[];
 }
 
 export interface Broken extends Example {
@@ -26,10 +28,13 @@ export interface Broken extends Example {
 
 export const marksOf = (marks: ShortMark[]): Mark[] => marks.map(([note, value, seats]) => ({ note, value, ...(seats ? { seats } : {}) }));
 
+const othersOf = ({ others = [] }: Example): OtherSection[] =>
+  others.map(({ section, music, instrument, marks }) => ({ section, part: partOf(music, { instrument: instrument ?? 'violin' }), marks: marksOf(marks ?? []), seats: seatsFor(4) }));
+
 /** What one rule finds in an example. */
 export function findingsOf(rule: Rule, example: Example): Finding[] {
   const part = typeof example.music === 'string' ? partOf(example.music, { instrument: example.instrument ?? 'violin' }) : example.music;
-  const findings = checkPart({ part, seats: seatsFor(example.players ?? 4), marks: marksOf(example.marks ?? []), settings: example.settings ?? {} });
+  const findings = checkPart({ part, seats: seatsFor(example.players ?? 4), marks: marksOf(example.marks ?? []), settings: example.settings ?? {}, others: othersOf(example) });
   return findings.filter((finding) => finding.rule === rule.id);
 }
 

@@ -5,15 +5,14 @@ import { checkPart } from '../../../core/check/checkPart.ts';
 import { type PlanRequest, sectionProblem, type SectionProblem } from '../../../core/check/sectionPlan.ts';
 import { sectionPicture } from '../../../core/check/sectionPicture.ts';
 import type { Mark } from '../../../core/music/mark.ts';
-import type { InstrumentName, Part } from '../../../core/music/part.ts';
+import type { StringPart } from '../../../core/music/part.ts';
 import { type SeatId, seatsFor } from '../../../core/music/seat.ts';
 import { partOf } from '../../support/partBuilder.ts';
 
-type BowedPart = Part & { instrument: InstrumentName };
-const QUICK = { starts: 2, tries: 300, pivots: 2000 };
+const QUICK = { rounds: 1, tries: 300, pivots: 2000 };
 
 const request = (music: string, players: number, changes: Partial<PlanRequest> = {}): PlanRequest => {
-  const part = partOf(music) as BowedPart;
+  const part = partOf(music) as StringPart;
   const notes = part.measures.flatMap((measure) => measure.notes).filter((note) => !note.rest);
   return { part, seats: seatsFor(players), marks: [], settings: {}, absent: [], first: notes[0]!.id, last: notes.at(-1)!.id, ...changes };
 };

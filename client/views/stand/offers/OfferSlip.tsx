@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { useEffect, useRef, type ReactNode } from 'react';
 import type { Offer } from '../../../fingering/messages.ts';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
@@ -81,9 +81,14 @@ function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 
 export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach }: Props): ReactNode {
   const chosen = desk.offers.chosen === index;
   const label = words.offers.label(letter);
+  const row = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // The first one hangs under the line already brought into view.
+    if (chosen && index > 0) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [chosen, index]);
   return (
     <>
-      <div className="slip-row" data-offer={letter}>
+      <div className="slip-row" data-offer={letter} ref={row}>
         <Slip
           id={`offer-${index}`} label={label} systemId={systemId} drawing={drawing} reach={reach} selected={selected(desk.caret, desk.walk.ids)} chosen={chosen}
           marks={pencilled(offer.marks, 'all', desk.inForce, desk.index)} onChoose={() => desk.offers.choose(index)}

@@ -1,7 +1,7 @@
 import { LETTERS } from '../../../fingering/messages.ts';
-import { selected } from '../../../tools/caret/reducer.ts';
 import { words } from '../../../words/words.ts';
 import { mayMark, type Desk } from '../desk.ts';
+import { passageInHand } from '../passageInHand.ts';
 
 /** Writes the marks of a fingering into the pencil, as if typed: to be changed, laid as a slip or rubbed out. */
 export function takeOffer(desk: Desk, index = desk.offers.chosen): void {
@@ -24,14 +24,11 @@ export function hangsUnder({ offers: { asked }, facts, caret }: Desk): number | 
 
 /** Asks for fingerings of the passage in hand, or of the measure where one note is. */
 export function askOffers(desk: Desk): void {
-  const inHand = selected(desk.caret, desk.walk.ids);
-  const [one] = inHand;
-  const measure = one === undefined ? undefined : desk.facts.notes.get(one);
-  if (one === undefined || measure === undefined) return desk.say(words.stand.noNote);
-  const notes = inHand.length > 1 ? inHand : desk.walk.ids.filter((id) => desk.facts.notes.get(id) === measure);
-  const first = desk.facts.notes.get(notes[0]!) ?? measure;
-  desk.offers.ask({ from: notes[0]!, to: notes.at(-1)!, measure: first });
+  const passage = passageInHand(desk);
+  if (!passage) return desk.say(words.stand.noNote);
+  const { notes, whole, measure } = passage;
+  desk.offers.ask({ from: notes[0]!, to: notes.at(-1)!, measure });
   // The passage is kept by the question; the rosin is free to walk its notes.
-  if (inHand.length > 1) desk.move({ type: 'put', at: notes[0]! });
-  desk.move({ type: 'open', measure: first, slip: null });
+  if (!whole) desk.move({ type: 'put', at: notes[0]! });
+  desk.move({ type: 'open', measure, slip: null });
 }

@@ -1,6 +1,5 @@
 import type { Seconds } from '../../../music/seconds.ts';
-import type { Direction, Stroke } from '../../strokes.ts';
-import { turned } from '../broken.ts';
+import { type Direction, type Stroke, turned } from '../../strokes.ts';
 
 export interface StretchEnds {
   start: Direction;

@@ -1,6 +1,6 @@
 import type { Measure } from '../../../music/part.ts';
 import type { BowEvent, Voice } from '../../events.ts';
-import type { Stroke } from '../../strokes.ts';
+import { isTremolo, type Stroke } from '../../strokes.ts';
 
 /** Events of one voice that are to be played as one line without a common bow change. */
 export interface Stretch {
@@ -35,7 +35,7 @@ function refusalIn(voice: Voice, { from, to }: Stretch, printed: readonly Stroke
     const event = voice[e]!;
     const [measure, where] = [event.measure, named(event)];
     if (event.head.pizzicato) return { code: 'PLUCKED_INSIDE', measure, text: `Measure ${where} is plucked: no bow to share there. Choose the bowed measures only.` };
-    if (event.head.ornaments.some((ornament) => ornament.startsWith('tremolo'))) return { code: 'TREMOLO_INSIDE', measure, text: `Measure ${where} is a tremolo: everybody changes bow all the time. Choose the held notes only.` };
+    if (isTremolo(event.head)) return { code: 'TREMOLO_INSIDE', measure, text: `Measure ${where} is a tremolo: everybody changes bow all the time. Choose the held notes only.` };
     if (e > from && event.start - voice[e - 1]!.end > TOUCHING) return { code: 'REST_INSIDE', measure, text: `Before the note in measure ${where} there is a rest, where everybody takes a new bow. Choose the measures before it or after it.` };
   }
   const inside = printed.filter(({ begins, lastEvent }) => begins.event >= from && lastEvent <= to);

@@ -1,3 +1,4 @@
+import { isTremolo } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
@@ -14,7 +15,7 @@ export default defineRule({
   },
   check(part, report) {
     for (const { head, measure } of part.voices.flat()) {
-      if (!head.ornaments.some((ornament) => ornament.startsWith('tremolo'))) continue;
+      if (!isTremolo(head)) continue;
       const readings = bySeats(part.groups, ({ marksOn }) => {
         const { changes, hooked } = marksOn(head.id);
         return changes.length ? 'change' : hooked ? 'hook' : null;

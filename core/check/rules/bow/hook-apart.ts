@@ -1,5 +1,5 @@
 import type { BowEvent } from '../../../bowing/events.ts';
-import type { Stroke } from '../../../bowing/strokes.ts';
+import { type Stroke, turned } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import type { Players } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
@@ -37,7 +37,7 @@ export default defineRule({
         for (const { value, seats } of bySeats(part.groups, fault)) {
           const place = { measure: event.measure, seats, exposure: exposureAt(event.head.dynamic, assumedDynamic), place: `${event.head.id}/${value}` };
           if (value === 'alone') report({ ...place, message: 'alone', notes: [event.head.id], facts: { rest: hookRest } });
-          else report({ ...place, message: 'otherWay', notes: [event.head.id, before!.head.id], facts: { bow: value, other: value === 'up' ? 'down' : 'up' } });
+          else report({ ...place, message: 'otherWay', notes: [event.head.id, before!.head.id], facts: { bow: value, other: turned(value) } });
         }
       });
     });

@@ -1,6 +1,7 @@
-import type { Direction, Stroke } from '../../../bowing/strokes.ts';
+import { type Direction, type Stroke, turned } from '../../../bowing/strokes.ts';
 import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
+import { beginsAnew } from '../../knownDirections.ts';
 import { defineRule } from '../../rule.ts';
 import { counted } from '../../words.ts';
 
@@ -19,7 +20,7 @@ function clashesIn(strokes: readonly Stroke[], retakeRest: number, counted: numb
   let inRow = false;
   let sign: { stroke: Stroke; direction: Direction; index: number } | null = null;
   strokes.forEach((stroke, index) => {
-    if (stroke.tremolo || stroke.retake || stroke.restBefore >= retakeRest || strokes[index - 1]?.hooked) [sign, inRow] = [null, false];
+    if (beginsAnew(strokes, index, retakeRest)) [sign, inRow] = [null, false];
     if (stroke.tremolo || stroke.direction === null) return;
     if (sign) {
       const between = index - sign.index - 1;
@@ -61,7 +62,7 @@ export default defineRule({
       const exposure = exposureAt(dynamic, settings.assumedDynamic);
       const place = { measure: stroke.begins.measure, notes: [id, headOf(before).id], seats, place: key };
       const bow = stroke.direction!;
-      if (between) report({ ...place, message: 'miscounted', severity: 'worthALook', exposure: exposure / 2, facts: { bow, other: bow === 'up' ? 'down' : 'up', between: counted(between, 'unmarked bow') } });
+      if (between) report({ ...place, message: 'miscounted', severity: 'worthALook', exposure: exposure / 2, facts: { bow, other: turned(bow), between: counted(between, 'unmarked bow') } });
       else if (before.printed && stroke.printed) report({ ...place, message: 'printedTwice', severity: 'worthALook', exposure: exposure / 2, facts: { bow } });
       else report({ ...place, message: 'twice', exposure, facts: { bow } });
     }

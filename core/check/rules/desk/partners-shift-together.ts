@@ -17,8 +17,9 @@ export default defineRule({
   messages: {
     together: '{Who}: both partners shift about {distance} on the same note, {pitch} in {where}, under one slur. One of them could shift on another note or stay on another string.',
   },
+  most: ({ shiftsAtMost }, measures) => Math.max(ALWAYS, Math.ceil((measures * shiftsAtMost) / 100)),
   check(part, report) {
-    const { shiftScore, shiftsAtMost } = part.settings;
+    const { shiftScore } = part.settings;
     const made = new Map<SeatId, Map<string, Shift>>();
     const shiftsOf = shiftReader(part);
     for (const group of part.groups) {
@@ -40,15 +41,14 @@ export default defineRule({
         }
       }
     }
-    const most = Math.max(ALWAYS, Math.ceil((part.part.measures.length * shiftsAtMost) / 100));
-    const ranked = [...shared.values()].sort((a, b) => b.shift.score - a.shift.score || a.shift.event.from - b.shift.event.from).slice(0, most);
-    for (const { shift, seats } of ranked) {
+    for (const { shift, seats } of shared.values()) {
       const { head } = shift.event;
       report({
         message: 'together',
         measure: shift.event.measure,
         notes: [head.id, shift.from.head.id],
         seats,
+        rank: shift.score,
         exposure: exposureOfScore(shift.score),
         facts: { distance: counted(Math.round(shift.moves), 'semitone'), pitch: pitchName(head.pitch!) },
       });

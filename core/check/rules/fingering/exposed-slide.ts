@@ -33,8 +33,9 @@ export default defineRule({
   messages: {
     slides: '{Who}: the shift of about {distance} into {pitch} in {where} is under one slur on one string, and its slide is heard. If it is not wanted, shift on another note, at the bow change, or take another string.',
   },
+  most: ({ slidesAtMost }, measures) => Math.max(ALWAYS, Math.ceil((measures * slidesAtMost) / 100)),
   check(part, report) {
-    const { slideHeard, slidesAtMost, assumedDynamic } = part.settings;
+    const { slideHeard, assumedDynamic } = part.settings;
     const players = Math.max(1, part.seats.length);
     const slides = markedSteps(part)
       .filter(({ adjacent, from, to }) => adjacent && to.event.bound && to.marks.slur !== 'split' && to.event.from <= from.event.to && !from.event.head.ornaments.some((ornament) => WANTED.has(ornament)))
@@ -43,15 +44,14 @@ export default defineRule({
         return { step, ...others.reduce((best, other) => (other.index < best.index ? other : best), least!) };
       })
       .filter(({ index }) => index >= slideHeard);
-    const most = Math.max(ALWAYS, Math.ceil((part.part.measures.length * slidesAtMost) / 100));
-    const loudness = ({ step, reading, index }: (typeof slides)[number]): number => index * Math.abs(travelOf(step, reading)) * exposureAt(step.to.event.head.dynamic, assumedDynamic);
-    for (const { step, reading, index } of slides.sort((a, b) => loudness(b) - loudness(a) || a.step.to.event.from - b.step.to.event.from).slice(0, most)) {
+    for (const { step, reading, index } of slides) {
       const { head, measure } = step.to.event;
       report({
         message: 'slides',
         measure,
         notes: [head.id, step.from.event.head.id],
         seats: step.seats,
+        rank: index * Math.abs(travelOf(step, reading)) * exposureAt(head.dynamic, assumedDynamic),
         exposure: index * exposureAt(head.dynamic, assumedDynamic),
         facts: { distance: counted(Math.max(1, Math.round(Math.abs(travelOf(step, reading)))), 'semitone'), pitch: pitchName(head.pitch!) },
       });

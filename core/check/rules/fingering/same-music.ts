@@ -1,8 +1,7 @@
 import type { SeatId } from '../../../music/seat.ts';
 import { pitchName } from '../../../music/pitch.ts';
 import { exposureAt } from '../../exposure.ts';
-import { fingeredPlaces } from '../../fingeredPlaces.ts';
-import { repeatedRuns } from '../../repeatedRuns.ts';
+import { kinIn } from '../../kinIn.ts';
 import { defineRule } from '../../rule.ts';
 import { measureName } from '../../words.ts';
 
@@ -18,36 +17,29 @@ export default defineRule({
   messages: {
     differs: '{Who}: in {where} {pitch} bears finger {finger}, in the same music of {before} finger {other}. Use one fingering for both, or leave it if the difference is wanted.',
   },
-  check(part, report) {
-    const nameOf = new Map(part.part.measures.map((measure) => [measure.ordinal, measureName(measure)]));
-    const fingered = fingeredPlaces(part);
-    part.voices.forEach((voice, v) => {
-      const places = new Set(fingered[v]);
-      if (places.size < 2) return;
-      for (const { first, second, length } of repeatedRuns(voice, part.settings.sameMusicNotes)) {
-        const both = Array.from({ length: length - 2 * MARGIN }, (_, i) => i + MARGIN).filter((i) => places.has(first + i) && places.has(second + i));
-        const differing = new Map<number, SeatId[]>();
-        for (const { seats, marksOn } of part.groups) {
-          for (const i of both) {
-            const [then, now] = [marksOn(voice[first + i]!.head.id).finger, marksOn(voice[second + i]!.head.id).finger];
-            if (then === undefined || now === undefined || then === now) continue;
-            differing.set(i, [...(differing.get(i) ?? []), ...seats]);
-            break;
-          }
-        }
-        for (const [i, seats] of differing) {
-          const [model, event] = [voice[first + i]!, voice[second + i]!];
-          const { marksOn } = part.groups.find((group) => group.seats.length === 0 || seats.includes(group.seats[0]!))!;
-          report({
-            message: 'differs',
-            measure: event.measure,
-            notes: [event.head.id, model.head.id],
-            seats,
-            exposure: exposureAt(event.head.dynamic, part.settings.assumedDynamic),
-            facts: { pitch: pitchName(event.head.pitch!), finger: marksOn(event.head.id).finger!, other: marksOn(model.head.id).finger!, before: nameOf.get(model.measure)! },
-          });
-        }
-      }
-    });
+  kin: (music) => kinIn(music, music.settings.sameMusicNotes),
+  compare(part, { name, pairs }, report) {
+    const differing = new Map<number, SeatId[]>();
+    const inner = pairs.slice(MARGIN, -MARGIN);
+    for (const { seats, marksOn } of part.groups) {
+      const at = inner.findIndex(({ model, again }) => {
+        const [then, now] = [marksOn(model.head.id).finger, marksOn(again.head.id).finger];
+        return then !== undefined && now !== undefined && then !== now;
+      });
+      if (at !== -1) differing.set(at, [...(differing.get(at) ?? []), ...seats]);
+    }
+    for (const [at, seats] of differing) {
+      const { model, again } = inner[at]!;
+      const { marksOn } = part.groups.find((group) => group.seats.length === 0 || seats.includes(group.seats[0]!))!;
+      report({
+        message: 'differs',
+        measure: again.measure,
+        notes: [again.head.id, model.head.id],
+        seats,
+        exposure: exposureAt(again.head.dynamic, part.settings.assumedDynamic),
+        place: `${name}/${again.head.id}`,
+        facts: { pitch: pitchName(again.head.pitch!), finger: marksOn(again.head.id).finger!, other: marksOn(model.head.id).finger!, before: measureName(part.part.measures[model.measure - 1]!) },
+      });
+    }
   },
 });

@@ -1,12 +1,12 @@
-import { quarters } from '../../../music/time.ts';
+import { splits } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
 import type { NoteMarks } from '../../seatMarks.ts';
 
 /** A sign somebody marked, with nothing that says why a bow should begin there. */
-const unexplained = ({ bow, bowPrinted, slur, retake, hooked, changes }: NoteMarks): 'up' | 'down' | null =>
-  bow && !bowPrinted && slur !== 'split' && !retake && !hooked && !changes.some((after) => quarters(after) === 0) ? bow : null;
+const unexplained = (marks: NoteMarks): 'up' | 'down' | null =>
+  marks.bow && !marks.bowPrinted && !splits(marks) && !marks.retake && !marks.hooked ? marks.bow : null;
 
 export default defineRule({
   id: 'notation/bow-inside-slur',

@@ -20,7 +20,7 @@ export default defineRule({
     hidden: 'In {where} a mark stands on a note that the print does not show ({who}), so nobody will see it. Move it to a note that is shown.',
   },
   check(part, report) {
-    for (const measure of part.part.measures) {
+    for (const measure of part.measures) {
       for (const note of measure.notes) {
         const kind = kindOf(note);
         if (!kind) continue;

@@ -1,4 +1,4 @@
-import { quarters } from '../../../music/time.ts';
+import { splits } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
@@ -6,12 +6,10 @@ import type { NoteMarks } from '../../seatMarks.ts';
 
 type Disagreement = 'hookAndRetake' | 'hookAndSplit' | 'joinThenNew';
 
-const beginsAnew = (marks: NoteMarks): boolean => marks.slur === 'split' || marks.changes.some((after) => quarters(after) === 0);
-
 /** What cannot be true together of the signs on a note and on the one before it. */
 function disagreement(marks: NoteMarks, before: NoteMarks | null): Disagreement | null {
   if (marks.hooked && marks.retake) return 'hookAndRetake';
-  if (marks.hooked && beginsAnew(marks)) return 'hookAndSplit';
+  if (marks.hooked && splits(marks)) return 'hookAndSplit';
   // A join for all with a change for one seat is how a staggered passage is written.
   return before?.slur === 'join' && (marks.slur === 'split' || marks.retake) ? 'joinThenNew' : null;
 }

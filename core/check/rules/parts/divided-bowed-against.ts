@@ -1,5 +1,5 @@
 import type { BowEvent, Voice } from '../../../bowing/events.ts';
-import type { Stroke } from '../../../bowing/strokes.ts';
+import { type Stroke, turned } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
@@ -42,7 +42,7 @@ export default defineRule({
           });
           for (const { value, seats } of readings) {
             const [{ head, measure }, below] = [one[a]!, other[b]!];
-            report({ message: 'against', measure, notes: [head.id, below.head.id], seats, exposure: exposureAt(head.dynamic, part.settings.assumedDynamic), place: `${head.id}/${below.head.id}/${value}`, facts: { upper: `${value}-bow`, lower: value === 'up' ? 'down-bow' : 'up-bow' } });
+            report({ message: 'against', measure, notes: [head.id, below.head.id], seats, exposure: exposureAt(head.dynamic, part.settings.assumedDynamic), place: `${head.id}/${below.head.id}/${value}`, facts: { upper: `${value}-bow`, lower: `${turned(value)}-bow` } });
           }
         }
       }),

@@ -13,14 +13,14 @@ export default defineRule({
     on: 'In {where} mutes go on with {seconds} s of silence{tempo}, where a section needs about {needed} s. Agree which desks put them on first.',
     off: 'In {where} mutes come off with {seconds} s of silence{tempo}, where a section needs about {needed} s. Agree which desks take them off first.',
   },
-  check(part, report) {
+  across(part, report) {
     const { muteTime, assumedDynamic, assumedTempo } = part.settings;
     const words = part.part.measures.flatMap(({ start, words: texts }) => texts.map(({ text, at }) => ({ from: quarters(start) + quarters(at), muted: muteWord(text) })));
+    const events = part.voices.flat();
     let now = false;
     for (const { from, muted } of words.sort((a, b) => a.from - b.from)) {
       if (muted === null || muted === now) continue;
       now = muted;
-      const events = part.voices.flat();
       const before = events.filter((event) => event.from < from - 1e-6);
       const next = events.filter((event) => event.from >= from - 1e-6).sort((a, b) => a.from - b.from)[0];
       if (!before.length || !next) continue;

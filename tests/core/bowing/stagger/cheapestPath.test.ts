@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cheapestPath, sumsOf } from '../../../../core/bowing/stagger/cheapestPath.ts';
+import { cheapestPath } from '../../../../core/bowing/stagger/cheapestPath.ts';
 import { strokeLengthCost } from '../../../../core/bowing/stagger/costs/strokeLength.ts';
 import { strokesFor } from '../../../../core/bowing/stagger/strokes.ts';
-import { closerThan, windowsOf } from '../../../../core/bowing/stagger/windows.ts';
+import { closerThan, sumsOf, windowsOf } from '../../../../core/bowing/stagger/windows.ts';
 import { playersOf } from './small.ts';
 
 const [player] = playersOf(1, 3.5, 2);

@@ -1,0 +1,4 @@
+import { answer } from '../asking/answer.ts';
+import { hairFor } from './hairFor.ts';
+
+answer(hairFor);

@@ -1,0 +1,4 @@
+import { answer } from '../asking/answer.ts';
+import { planFor } from './planFor.ts';
+
+answer(planFor);
