@@ -34,6 +34,9 @@ export interface StrokeFacts {
 /** How much longer a bow is that outweighs its neighbours: chosen, not measured. */
 const LONGER = 1.9;
 
+/** Quarters: thirds of a beat do not add up to the last digit, and that is no rest. */
+const TOUCHING = 1e-6;
+
 const ACCENTS = new Set(['accent', 'strong-accent']);
 const SHORT = new Set(['staccato', 'staccatissimo', 'spiccato']);
 const FORCED = /^(s?f+z|sf+p*|rfz?|fz|sfp+|fp)$/;
@@ -59,8 +62,8 @@ export function strokeFacts(part: Part, strokes: readonly Stroke[], assumed: Dyn
     const to = stroke.cutAfter === null ? last.to : last.from + quarters(stroke.cutAfter);
     const measure = measures.get(stroke.begins.measure)!;
     const before = facts.at(-1);
-    const rest = from - ended;
-    if (before) before.restAfter = rest === Infinity ? Infinity : Math.max(0, rest);
+    const rest = from - ended < TOUCHING ? 0 : from - ended;
+    if (before) before.restAfter = rest;
     const { dynamic, articulations } = first.head;
     facts.push({
       stroke,
@@ -73,7 +76,7 @@ export function strokeFacts(part: Part, strokes: readonly Stroke[], assumed: Dyn
       chord: first.notes.length,
       dynamic: bowDynamic(dynamic, assumed),
       swell: swellOver(swells, from, to),
-      restBefore: Math.max(0, rest),
+      restBefore: rest,
       restAfter: Infinity,
       silence: before && rest < Infinity ? Math.max(0, stroke.begins.second - before.stroke.end) : Infinity,
       outweighs: false,
