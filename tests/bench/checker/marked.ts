@@ -47,8 +47,10 @@ export function bows(part: StringPart): { marks: Mark[]; strokes: { notes: strin
     best: 1,
   });
   const marks = bowings.flatMap((bowing) => bowing.marks);
+  const graces = new Set(part.measures.flatMap(({ notes }) => notes.flatMap(({ id, grace }) => (grace ? [id] : []))));
+  const firstOf = (notes: readonly string[]): string => notes.find((id) => !graces.has(id)) ?? notes[0]!;
   const signed = new Set(marks.filter(({ value }) => value.kind === 'bow').map(({ note }) => note));
-  const more = bowings.flatMap(({ strokes }) => strokes.filter(({ notes, split }) => !split && !signed.has(notes[0]!)).map(({ notes, direction }): Mark => ({ note: notes[0]!, value: { kind: 'bow', bow: direction } })));
+  const more = bowings.flatMap(({ strokes }) => strokes.filter(({ notes, split }) => !split && !signed.has(firstOf(notes))).map(({ notes, direction }): Mark => ({ note: firstOf(notes), value: { kind: 'bow', bow: direction } })));
   return { marks: [...marks, ...more], strokes: bowings.map(({ strokes }) => strokes) };
 }
 
