@@ -2,7 +2,7 @@ import type { Part } from '../../music/part.ts';
 import type { Seconds } from '../../music/seconds.ts';
 import { quarters } from '../../music/time.ts';
 import { bowDynamic, type Dynamic } from '../bowLength.ts';
-import type { Stroke } from '../strokes.ts';
+import type { Direction, Stroke } from '../strokes.ts';
 import { metricLevel, type MetricLevel } from './metre.ts';
 import { swellOver, swellsOf } from './swells.ts';
 
@@ -27,6 +27,8 @@ export interface StrokeFacts {
   silence: Seconds;
   /** At least twice as long as the bows it touches before and after. */
   outweighs: boolean;
+  /** The way of another voice that moves with it, where it has no sign of its own. */
+  together?: Direction;
   /** Whole bows it needs at its dynamic and tempo. */
   bows: number;
 }
