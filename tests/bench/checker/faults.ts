@@ -21,6 +21,8 @@ export interface Fault {
   says: readonly string[];
   /** May speak as well: what the same slip breaks besides. */
   also?: readonly string[];
+  /** How often it is planted in a part, where few parts have room for it. */
+  times?: number;
   plant(house: House, chance: Chance): Planted | null;
 }
 
@@ -304,6 +306,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'a change moved onto that of the partner',
+    times: 6,
     says: ['desk/partners-change-together'],
     also: ['section/too-many-at-once', 'section/change-on-barline', 'bow/outlasts-bow', 'section/arrives-apart'],
     plant(house, chance) {
@@ -316,6 +319,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'three changes brought together',
+    times: 6,
     says: ['section/too-many-at-once'],
     also: ['desk/partners-change-together', 'section/change-on-barline', 'bow/outlasts-bow', 'section/arrives-apart'],
     plant(house, chance) {
@@ -327,6 +331,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'the changes of one seat left out',
+    times: 6,
     says: ['bow/outlasts-bow'],
     also: ['section/arrives-apart'],
     plant(house, chance) {
