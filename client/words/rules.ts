@@ -30,7 +30,7 @@ export const rules = {
   middle: 'what the spectacles look for',
   where: (rules: number) => `${rules} rules. Follow one to read why.`,
   sub: 'Tab and Enter: to a rule',
-  one: 'A rule of the checker.',
+  one: 'One of the rules.',
   oneSub: 'Where it does not fit your music, put the finding to rest on the stand.',
   weight: 'How much it weighs',
   says: 'What it says',

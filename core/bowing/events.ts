@@ -71,6 +71,13 @@ function bowSlurs(part: Part, voice: Voice): Span[] {
 const isTied = (before: BowEvent, event: BowEvent): boolean =>
   Math.abs(before.to - event.from) < 1e-6 && before.notes.some((note) => note.ties.includes('start')) && event.notes.some((note) => note.ties.includes('stop'));
 
+/** True for the first sounding note of a bow as printed: nothing but grace notes of its own goes before it. Example: the second note of a slur is not. */
+export function opensBow(voice: Voice, at: number): boolean {
+  let first = at;
+  while (voice[first]!.bound && voice[first - 1]?.head.grace) first -= 1;
+  return !voice[first]!.bound;
+}
+
 /**
  * The part as a bow meets it: voice by voice, chords as one event, with printed slurs and ties as bindings. Rests, cues and hidden notes are left out;
  * a rest shows as a gap in time. A slur that only phrases other slurs binds nothing. Grace notes last no time and go with the note after them.

@@ -71,10 +71,10 @@ const changesInside = (event: BowEvent, signs: BowSigns): ExactTime[] =>
 /** A slur or held note ends before this note and begins anew on it: by a split, or by a change as the note begins. */
 export const splits = ({ slur, changes }: Pick<BowSigns, 'slur' | 'changes'>): boolean => slur === 'split' || changes.some((after) => quarters(after) === 0);
 
-/** A sign of direction on a note under a slur begins a bow there, but not when only grace notes went before it. */
+/** A retake or a sign of direction on a note under a slur begins a bow there, but not when only grace notes went before it: they begin the bow. */
 function begins(before: BowEvent, event: BowEvent, onBefore: BowSigns, on: BowSigns, afterGraces: boolean): boolean {
   if (isPlucked(event) !== isPlucked(before) || isTremolo(event.head) !== isTremolo(before.head)) return true;
-  if (on.retake || splits(on)) return true;
+  if ((on.retake && !afterGraces) || splits(on)) return true;
   if (on.bow && !afterGraces && !on.hooked) return true;
   if (event.bound) return false;
   return event.start - before.end > TOUCHING || !(on.hooked || onBefore.slur === 'join');
@@ -111,7 +111,10 @@ export function strokesWithin(voice: Voice, signsOn: (note: string) => BowSigns,
     const before = voice[index - 1];
     const afterGraces = current !== null && current.pieces.every((piece) => piece.event.head.grace);
     if (!current || !before || begins(before, event, signsOn(before.head.id), signs, afterGraces)) current = open(instant(voice, index, 0), event, signs);
-    else if (afterGraces && signs.bow) [current.direction, current.printed] = [signs.bow, signs.bowPrinted ?? false];
+    else if (afterGraces) {
+      if (signs.bow) [current.direction, current.printed] = [signs.bow, signs.bowPrinted ?? false];
+      if (signs.retake) current.retake = true;
+    }
     let from = event.start;
     for (const after of changesInside(event, signs)) {
       const next = instant(voice, index, after);

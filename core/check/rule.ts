@@ -48,14 +48,14 @@ interface Statement<Messages extends Record<string, string>> {
   messages: Messages;
 }
 
-/** Two stretches of one part that are the same music, read together wherever they stand. */
+/** Stretches of one part that are the same music, read together wherever they stand. */
 export interface Kin {
   /** Same over every edit of the marks. */
   name: string;
   /** Ordinals of the measures they stand in; what lies outside them does not matter. */
   measures: readonly number[];
-  /** What corresponds, in order. */
-  pairs: readonly { model: BowEvent; again: BowEvent }[];
+  /** What corresponds, in order: the last stretch, and the first time it was heard with some of the times between. */
+  pairs: readonly { models: readonly BowEvent[]; again: BowEvent }[];
 }
 
 interface Checks<Found> {

@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import type { PieceCheck } from '../../core/agreement/wire/piece.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { rulePages } from '../../core/check/rulePages.ts';
 import { startBrowser } from '../support/browser.ts';
 import { seriousViolations } from './axe.ts';
 import { openHouse, type House } from './house.ts';
@@ -97,6 +98,23 @@ describe('what a section has settled', PATIENT, () => {
     await principal.getByText('The usual numbers hold again').waitFor();
     expect(await settings()).not.toHaveProperty('bowSeconds');
     await player.waitForFunction(() => (document.querySelector('.settled input[value="free"]') as HTMLInputElement).checked);
+    expect(faults).toEqual([]);
+  });
+
+  it('is explained rule by rule, from a finding and from the shelf, by the keyboard alone', async () => {
+    const { principal, player } = pages;
+    await principal.getByRole('link', { name: 'more of this rule' }).first().focus();
+    await principal.keyboard.press('Enter');
+    const shown = await principal.locator('article[data-rule]').getAttribute('data-rule');
+    expect(new URL(principal.url()).pathname).toBe(`/rules/${shown}`);
+    expect(await principal.locator('article[data-rule] h2').innerText()).toBe(rulePages().find(({ id }) => id === shown)!.summary);
+    await player.goto(`${house.origin}/shelf`);
+    await player.getByRole('link', { name: 'What the spectacles look for' }).focus();
+    await player.keyboard.press('Enter');
+    await player.getByText('At the desk', { exact: true }).waitFor();
+    expect(await player.locator('main.rules li a').count()).toBe(rulePages().length);
+    expect([...(await seriousViolations(principal)), ...(await seriousViolations(player))]).toEqual([]);
+    for (const page of [principal, player]) await page.screenshot({ path: join(PICTURES, `rules-${page.viewportSize()!.width}.png`) });
     expect(faults).toEqual([]);
   });
 });

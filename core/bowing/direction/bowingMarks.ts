@@ -29,7 +29,7 @@ export function bowingMarks(bowing: Bowing, measures: ReadonlyMap<number, Measur
     const before = bowing.strokes[i - 1];
     const marks: Mark[] = [];
     // Over a rest too short to be sure of it the bow brought back is said as well.
-    const broughtBack = before && facts.restBefore > 0 && facts.restBefore < RETAKE_REST && (before.direction === direction) !== (before.split === true);
+    const broughtBack = before && facts.restBefore > 0 && facts.silence < RETAKE_REST && (before.direction === direction) !== (before.split === true);
     if (before && (repeats || broughtBack) && !facts.stroke.retake && !before.facts.stroke.hooked) {
       if (repeats && isHookable(before.facts, facts)) return [{ note, value: { kind: 'hooked' } }];
       marks.push({ note, value: { kind: 'retake' } });

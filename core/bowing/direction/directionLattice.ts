@@ -39,10 +39,13 @@ export const turnCost = (stroke: StrokeFacts): number => (stroke.stroke.retake &
 
 const sum = (costs: readonly [string, number][]): number => costs.reduce((total, [, cost]) => total + cost, 0);
 
-/** The bows as layers of `waysOf`, with what is marked or printed kept. */
+/** The bows as layers of `waysOf`, with what is marked or printed, or given by another voice, kept. */
 export function directionLattice(facts: readonly StrokeFacts[], weights: BowTermWeights): Lattice {
   return {
-    states: facts.map((own) => Float64Array.from(waysOf(own), (way) => (own.stroke.direction !== null && own.stroke.direction !== way.begins ? Infinity : sum(wayCosts(own, way, weights))))),
+    states: facts.map((own) => {
+      const given = own.stroke.direction ?? own.together ?? null;
+      return Float64Array.from(waysOf(own), (way) => (given !== null && given !== way.begins ? Infinity : sum(wayCosts(own, way, weights))));
+    }),
     steps: facts.map((own, i) => {
       const before = facts[i - 1];
       if (!before) return new Float64Array(0);

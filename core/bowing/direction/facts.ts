@@ -2,7 +2,7 @@ import type { Part } from '../../music/part.ts';
 import type { Seconds } from '../../music/seconds.ts';
 import { quarters } from '../../music/time.ts';
 import { bowDynamic, type Dynamic } from '../bowLength.ts';
-import type { Stroke } from '../strokes.ts';
+import type { Direction, Stroke } from '../strokes.ts';
 import { metricLevel, type MetricLevel } from './metre.ts';
 import { swellOver, swellsOf } from './swells.ts';
 
@@ -27,12 +27,17 @@ export interface StrokeFacts {
   silence: Seconds;
   /** At least twice as long as the bows it touches before and after. */
   outweighs: boolean;
+  /** The way of another voice that moves with it, where it has no sign of its own. */
+  together?: Direction;
   /** Whole bows it needs at its dynamic and tempo. */
   bows: number;
 }
 
 /** How much longer a bow is that outweighs its neighbours: chosen, not measured. */
 const LONGER = 1.9;
+
+/** Quarters: thirds of a beat do not add up to the last digit, and that is no rest. */
+const TOUCHING = 1e-6;
 
 const ACCENTS = new Set(['accent', 'strong-accent']);
 const SHORT = new Set(['staccato', 'staccatissimo', 'spiccato']);
@@ -59,8 +64,8 @@ export function strokeFacts(part: Part, strokes: readonly Stroke[], assumed: Dyn
     const to = stroke.cutAfter === null ? last.to : last.from + quarters(stroke.cutAfter);
     const measure = measures.get(stroke.begins.measure)!;
     const before = facts.at(-1);
-    const rest = from - ended;
-    if (before) before.restAfter = rest === Infinity ? Infinity : Math.max(0, rest);
+    const rest = from - ended < TOUCHING ? 0 : from - ended;
+    if (before) before.restAfter = rest;
     const { dynamic, articulations } = first.head;
     facts.push({
       stroke,
@@ -73,7 +78,7 @@ export function strokeFacts(part: Part, strokes: readonly Stroke[], assumed: Dyn
       chord: first.notes.length,
       dynamic: bowDynamic(dynamic, assumed),
       swell: swellOver(swells, from, to),
-      restBefore: Math.max(0, rest),
+      restBefore: rest,
       restAfter: Infinity,
       silence: before && rest < Infinity ? Math.max(0, stroke.begins.second - before.stroke.end) : Infinity,
       outweighs: false,

@@ -59,6 +59,7 @@ export function inferDirections(facts: readonly StrokeFacts[], count: number, we
 /** Why a bow goes this way, in a player's words. Example: an up-bow before the barline: "A phrase that begins on a weak beat begins up-bow." */
 export function reasonOf({ facts, spared, repeats }: BowedStroke): string {
   if (facts.stroke.direction !== null) return 'It is marked so.';
+  if (facts.together) return 'The other voice that moves with it goes this way.';
   const says = spared.slice(0, 2).flatMap(([name]) => (name in BOW_TERMS ? [BOW_TERMS[name as BowTermKey].because] : []));
   const text = says.length > 0 ? says.join('; ') : repeats ? 'the bows that follow fall better so' : 'it follows from the bows around it';
   return `${text[0]!.toUpperCase()}${text.slice(1)}.`;

@@ -10,6 +10,7 @@ import { type BowSigns, type Direction, strokesOf } from '../strokes.ts';
 import { bowingMarks } from './bowingMarks.ts';
 import { strokeFacts } from './facts.ts';
 import { type BowedStroke, type Bowing, inferDirections, reasonOf } from './inferDirections.ts';
+import { voicesTogether } from './together.ts';
 
 export interface BowingRequest {
   part: Part;
@@ -81,16 +82,22 @@ function plainStroke(bowed: BowedStroke): PlainStroke {
 
 /**
  * Up to `best` bowings of each voice in some measures of a part, cheapest first, each with its reason a bow, the marks that would say it and its
- * place along the hair.
+ * place along the hair. A bow of a later voice that moves together with one of an earlier voice goes as that does in its cheapest bowing.
  * Costs have no unit (log odds of the performers they were fitted on). Tremolos have no direction and are left out.
  * Example: one measure of four quarters gives down, up, down, up.
  */
 export function partBowings({ part, instrument, tempo, signsOn, table, assumedDynamic, measures, best }: BowingRequest): PlainBowing[] {
   const byOrdinal = new Map(part.measures.map((measure) => [measure.ordinal, measure]));
-  return bowEvents(part, tempo).flatMap((voice, index) => {
+  const voices = bowEvents(part, tempo).map((voice) => {
     const all = strokeFacts(part, strokesOf(voice, signsOn), assumedDynamic, (stroke) => bowUsed(stroke, instrument, table, assumedDynamic));
-    const facts = all.filter(({ stroke }) => stroke.begins.measure >= measures.from && stroke.begins.measure <= measures.to);
-    return inferDirections(facts, best).map((bowing) => ({
+    return all.filter(({ stroke }) => stroke.begins.measure >= measures.from && stroke.begins.measure <= measures.to);
+  });
+  const together = voicesTogether();
+  for (const { stroke } of voices.flat()) together.tell(stroke, stroke.direction);
+  return voices.flatMap((facts, index) => {
+    const found = inferDirections(facts.map((own) => together.follow(own)), best);
+    for (const { facts: { stroke }, direction } of found[0]?.strokes ?? []) together.tell(stroke, direction);
+    return found.map((bowing) => ({
       ...hairOf(bowing, instrument),
       voice: index,
       cost: rounded(bowing.cost),

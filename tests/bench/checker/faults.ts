@@ -21,6 +21,8 @@ export interface Fault {
   says: readonly string[];
   /** May speak as well: what the same slip breaks besides. */
   also?: readonly string[];
+  /** How often it is planted in a part, where few parts have room for it. */
+  times?: number;
   plant(house: House, chance: Chance): Planted | null;
 }
 
@@ -171,6 +173,15 @@ export const FAULTS: readonly Fault[] = [
     plant(house, chance) {
       // A semitone above the lowest string lies on no other one, and near no node.
       const note = oneOf(house, chance, (one) => single(house, one) && above(house, one, 4) === 1);
+      return note && { added: [on(note.id, { kind: 'harmonic', harmonic: 'natural' })], removed: house.marks.filter((mark) => mark.note === note.id && mark.value.kind === 'string'), note: note.id };
+    },
+  },
+  {
+    name: 'a harmonic where its string has none',
+    says: ['fingering/pitch-on-string'],
+    also: HAND,
+    plant(house, chance) {
+      const note = oneOf(house, chance, (one) => single(house, one) && stringOn(house, one.id) !== undefined && above(house, one, stringOn(house, one.id)!) === 1);
       return note && { added: [on(note.id, { kind: 'harmonic', harmonic: 'natural' })], note: note.id };
     },
   },
@@ -295,6 +306,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'a change moved onto that of the partner',
+    times: 6,
     says: ['desk/partners-change-together'],
     also: ['section/too-many-at-once', 'section/change-on-barline', 'bow/outlasts-bow', 'section/arrives-apart'],
     plant(house, chance) {
@@ -307,6 +319,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'three changes brought together',
+    times: 6,
     says: ['section/too-many-at-once'],
     also: ['desk/partners-change-together', 'section/change-on-barline', 'bow/outlasts-bow', 'section/arrives-apart'],
     plant(house, chance) {
@@ -317,12 +330,16 @@ export const FAULTS: readonly Fault[] = [
     },
   },
   {
-    name: 'a change left out',
+    name: 'the changes of one seat left out',
+    times: 6,
     says: ['bow/outlasts-bow'],
     also: ['section/arrives-apart'],
     plant(house, chance) {
       const own = plannedChange(house, chance);
-      return own && { added: [], removed: house.planned.filter((mark) => mark.value.kind === 'change' && (mark.seats as string[])?.[0] === (own.seats as string[])[0] && Math.abs(house.measureOf.get(mark.note)! - house.measureOf.get(own.note)!) < 40), note: own.note };
+      if (!own) return null;
+      const passage = house.passages.find(({ marks }) => marks.includes(own))!;
+      // Without its changes the bow of this seat lasts from the beginning of the passage.
+      return { added: [], removed: passage.marks.filter((mark) => mark.value.kind === 'change' && (mark.seats as string[])[0] === (own.seats as string[])[0]), note: passage.first };
     },
   },
 ];

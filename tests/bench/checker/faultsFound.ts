@@ -9,7 +9,7 @@ import { CORPUS } from '../../support/corpus.ts';
 
 /** Single faults planted one by one in parts the engine has marked: which are found, and what is said besides. */
 if (!CORPUS) throw new Error('Set CORPUS_DIR to the folder that holds scores/.');
-const [SEED, A_PART, LONGEST, EVERY] = [Number(process.argv[2] ?? 1), 2, 400, 4];
+const [SEED, A_PART, LONGEST, EVERY] = [Number(process.argv[2] ?? 1), 2, 400, 2];
 let seen = 0;
 /** Measures from the fault within which a finding counts as being about it. */
 const ABOUT = 2;
@@ -46,11 +46,11 @@ for await (const { file, parts } of scores()) {
     seen += 1;
     if (seen % EVERY !== SEED % EVERY) continue;
     const check = standingCheck({ part, seats: SEATS, settings: {} });
-    const { marks, planned } = marked(part, (some) => check.findings(some));
-    const house = houseOf(part, marks, planned);
+    const { marks, passages } = marked(part, (some) => check.findings(some));
+    const house = houseOf(part, marks, passages);
     const clean = check.findings(marks);
     for (const fault of FAULTS) {
-      for (let n = 0; n < A_PART; n += 1) {
+      for (let n = 0; n < (fault.times ?? A_PART); n += 1) {
         const planted = fault.plant(house, random);
         if (!planted) break;
         const gone = new Set(planted.removed ?? []);

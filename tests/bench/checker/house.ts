@@ -6,7 +6,7 @@ import type { Note } from '../../../core/music/part.ts';
 import { slurredNotes } from '../../../core/music/slurredNotes.ts';
 import { tempoMap } from '../../../core/music/seconds.ts';
 import type { StringPart } from '../../../core/music/part.ts';
-import { bows } from './marked.ts';
+import { bows, type Passage } from './marked.ts';
 
 export interface Bow {
   notes: string[];
@@ -26,13 +26,14 @@ export interface House {
   measureOf: ReadonlyMap<string, number>;
   strokes: readonly Bow[][];
   marks: readonly Mark[];
-  /** Notes of plans for staggered changes. */
+  /** Plans for staggered changes, and all of their marks. */
+  passages: readonly Passage[];
   planned: readonly Mark[];
   /** Notes that follow another under a printed slur. */
   inSlur: ReadonlySet<string>;
 }
 
-export function houseOf(part: StringPart, marks: readonly Mark[], planned: readonly Mark[]): House {
+export function houseOf(part: StringPart, marks: readonly Mark[], passages: readonly Passage[]): House {
   const voices = bowEvents(part, tempoMap(part, 90));
   const notes = part.measures.flatMap((measure) => measure.notes);
   return {
@@ -44,7 +45,8 @@ export function houseOf(part: StringPart, marks: readonly Mark[], planned: reado
     measureOf: new Map(part.measures.flatMap(({ ordinal, notes: inIt }) => inIt.map(({ id }) => [id, ordinal] as const))),
     strokes: bows(part).strokes,
     marks,
-    planned,
+    passages,
+    planned: passages.flatMap((passage) => passage.marks),
     inSlur: slurredNotes(part),
   };
 }

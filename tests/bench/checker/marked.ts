@@ -47,26 +47,34 @@ export function bows(part: StringPart): { marks: Mark[]; strokes: { notes: strin
     best: 1,
   });
   const marks = bowings.flatMap((bowing) => bowing.marks);
+  const graces = new Set(part.measures.flatMap(({ notes }) => notes.flatMap(({ id, grace }) => (grace ? [id] : []))));
+  const firstOf = (notes: readonly string[]): string => notes.find((id) => !graces.has(id)) ?? notes[0]!;
   const signed = new Set(marks.filter(({ value }) => value.kind === 'bow').map(({ note }) => note));
-  const more = bowings.flatMap(({ strokes }) => strokes.filter(({ notes, split }) => !split && !signed.has(notes[0]!)).map(({ notes, direction }): Mark => ({ note: notes[0]!, value: { kind: 'bow', bow: direction } })));
+  const more = bowings.flatMap(({ strokes }) => strokes.filter(({ notes, split }) => !split && !signed.has(firstOf(notes))).map(({ notes, direction }): Mark => ({ note: firstOf(notes), value: { kind: 'bow', bow: direction } })));
   return { marks: [...marks, ...more], strokes: bowings.map(({ strokes }) => strokes) };
 }
 
+/** A plan for staggered changes of bow: its marks, and the note its passage begins with. */
+export interface Passage {
+  first: string;
+  marks: Mark[];
+}
+
 /** Plans for passages longer than a bow. Where the rules of the section cannot all hold, none. */
-function plans(part: StringPart, marks: readonly Mark[], tooLong: readonly Finding[]): Mark[] {
-  const added: Mark[] = [];
+function plans(part: StringPart, marks: readonly Mark[], tooLong: readonly Finding[]): Passage[] {
+  const passages: Passage[] = [];
   for (const { notes } of tooLong.slice(0, PLANS_A_PART)) {
-    const found = sectionProblem({ part, seats: SEATS, marks: [...marks, ...added], settings: {}, absent: [], first: notes[0]!, last: notes.at(-1)! });
+    const found = sectionProblem({ part, seats: SEATS, marks: [...marks, ...passages.flatMap((passage) => passage.marks)], settings: {}, absent: [], first: notes[0]!, last: notes.at(-1)! });
     if (!('planned' in found)) continue;
     const { problem, settings, marksFor } = found.planned;
     const plan = staggerPlan(problem, settings, QUICK);
-    if (plan.feasible) added.push(...marksFor(plan.players.map(({ changes }) => changes)));
+    if (plan.feasible) passages.push({ first: notes[0]!, marks: marksFor(plan.players.map(({ changes }) => changes)) });
   }
-  return added;
+  return passages;
 }
 
 /** A part as the engine alone would mark it. `find` is the checker. */
-export function marked(part: StringPart, find: (marks: readonly Mark[]) => Finding[]): { marks: Mark[]; planned: Mark[] } {
+export function marked(part: StringPart, find: (marks: readonly Mark[]) => Finding[]): { marks: Mark[]; passages: Passage[] } {
   const all = [...fingers(part), ...bows(part).marks];
   const onNote = new Map<string, Mark[]>();
   const marks = all.filter((mark) => {
@@ -75,6 +83,6 @@ export function marked(part: StringPart, find: (marks: readonly Mark[]) => Findi
     before.push(mark);
     return true;
   });
-  const planned = plans(part, marks, find(marks).filter(({ rule }) => rule === 'bow/outlasts-bow'));
-  return { marks: [...marks, ...planned], planned };
+  const passages = plans(part, marks, find(marks).filter(({ rule }) => rule === 'bow/outlasts-bow'));
+  return { marks: [...marks, ...passages.flatMap((passage) => passage.marks)], passages };
 }

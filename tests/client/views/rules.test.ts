@@ -24,6 +24,12 @@ describe('the pages about the rules', () => {
     expect(examples.filter((text) => !/^[A-Z][^{}]*measure 46[^{}]*\.$/.test(text))).toEqual([]);
   });
 
+  it('speak a player’s words', () => {
+    const office = /\b(submit|approve|reject|dashboard|items?|tasks?|users?|errors?|invalid|safe)\b/i;
+    const texts = all.flatMap(({ summary, why, messages }) => [summary, why, ...Object.values(messages)]);
+    expect([...texts, JSON.stringify(words.rules)].filter((text) => office.test(text))).toEqual([]);
+  });
+
   it('put a place and players into the blanks', () => {
     expect(exampleOf('{Who}: in {where} one bow lasts {seconds} s ({who}).')).toBe('Desk 2: in measure 46 one bow lasts … s (desk 2).');
   });

@@ -55,6 +55,7 @@ describe('what marks do to it', () => {
     ['a hooked note stays on the bow', 'D5:1 E5:1 F5:1', [['m1n1', { kind: 'hooked' }]], 'm1n0 m1n1 / m1n2'],
     ['a sign of direction under a slur begins a bow', SLUR, [['m1n1', { kind: 'bow', bow: 'up' }]], 'm1n0 / m1n1 m1n2'],
     ['a sign of direction after a grace note belongs to the bow begun', '^C5:1( D5:1)', [['m1n1', { kind: 'bow', bow: 'up' }]], 'm1n0 m1n1'],
+    ['a retake after grace notes belongs to the bow they begin', 'C5:1 ^D5:1 D5:1', [['m1n2', { kind: 'retake' }]], 'm1n0 / m1n1 m1n2'],
     ['a retake begins a bow', SLUR, [['m1n2', { kind: 'retake' }]], 'm1n0 m1n1 / m1n2'],
     ['a later change rubbed out', SLUR, [['m1n0', { kind: 'change', after: 1 }], ['m1n0', { kind: 'none', slot: 'change' }]], 'm1n0 m1n1 m1n2'],
     ['one change of two rubbed out', SLUR, [['m1n0', { kind: 'change', after: 1 }], ['m1n0', { kind: 'change', after: '1/2' }], ['m1n0', { kind: 'none', slot: 'change', after: 1 }]], 'm1n0 / m1n0 m1n1 m1n2'],
@@ -65,6 +66,11 @@ describe('what marks do to it', () => {
   it('the direction is that of the sign on its first sounding note', () => {
     const { strokes } = bowsIn('^C5:1 D5:1<up> E5:1<down> F5:1');
     expect(strokes.map(({ direction, printed }) => [direction, printed])).toEqual([['up', true], ['down', true], [null, false]]);
+  });
+
+  it('a retake on the note that grace notes lead to is that of their bow', () => {
+    const { strokes } = bowsIn('C5:1 ^D5:1 D5:1 E5:1', [['m1n2', { kind: 'retake' }]]);
+    expect(strokes.map(({ retake }) => retake)).toEqual([false, true, false]);
   });
 
   it('the pieces of a divided note add up to it', () => {

@@ -11,6 +11,7 @@ const voiceOf = (pitches: readonly string[]) => {
 };
 
 const music = fc.array(fc.constantFrom('A', 'B', 'C'), { minLength: 1, maxLength: 40 });
+const figures = fc.array(fc.constantFrom('A', 'B'), { minLength: 20, maxLength: 60 });
 
 describe('runs that come again', () => {
   it('are the same notes twice, as long as asked for, as long as they go, and apart', () => {
@@ -43,6 +44,27 @@ describe('runs that come again', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  it('the times between are the same notes as well, clear of the first and of the last, the latest of them first and at most eight', () => {
+    let met = 0;
+    fc.assert(
+      fc.property(figures, fc.integer({ min: 2, max: 5 }), (pitches, least) => {
+        for (const { first, second, length, between } of repeatedRuns(voiceOf(pitches), least)) {
+          const opening = pitches.slice(second, second + least).join();
+          const heard = Array.from({ length: second - least + 1 }, (_, i) => i).filter((at) => at > first && pitches.slice(at, at + least).join() === opening);
+          expect(between.map((other) => other.first)).toEqual(heard.reverse().slice(0, 8));
+          met += between.length;
+          for (const other of between) {
+            expect(other.length).toBeLessThanOrEqual(length);
+            expect(other.first + other.length).toBeLessThanOrEqual(second);
+            expect(pitches.slice(other.first, other.first + other.length)).toEqual(pitches.slice(second, second + other.length));
+          }
+        }
+      }),
+      { numRuns: 200 },
+    );
+    expect(met).toBeGreaterThan(200);
   });
 
   it('other lengths are other music', () => {

@@ -170,7 +170,7 @@ describe('the marks of a plan', () => {
     return [`{${dynamic}} {q=${tempo}} ${before ? 'D4:2 E4:2' : ''}`, ...bars, after].map((bar) => bar.trim()).filter((bar) => bar !== '').join(' | ').replace(/(\{q=\d+\}) \|/, '$1');
   }
 
-  it('of a plan that holds every rule give no finding about desks, crowding, bow length or direction', () => {
+  it('of a plan that holds every rule give no finding about desks, the section, the bow or the signs on the page', () => {
     let planned = 0;
     fc.assert(fc.property(line, fc.integer({ min: 2, max: 14 }), seatsAway, (shape, players, away) => {
       const start = shape.before ? 2 : 1;
@@ -180,7 +180,7 @@ describe('the marks of a plan', () => {
       const { plan, all, planned: { problem } } = lay(asked);
       if (!plan.feasible) return;
       planned++;
-      const found = findings(asked, all).filter(({ rule }) => /^(desk|section)\/|^bow\/(outlasts|same)/.test(rule));
+      const found = findings(asked, all).filter(({ rule }) => /^(desk|section|notation|bow)\//.test(rule));
       const onBarline = plan.players.some(({ changes }) => changes.some((i) => problem.instants[i]!.onBarline));
       expect(found.filter(({ rule }) => !(onBarline && rule === 'section/change-on-barline')).map(({ text }) => text)).toEqual([]);
     }), { numRuns: 40 });

@@ -1,3 +1,4 @@
+import { opensBow } from '../../../bowing/events.ts';
 import { splits } from '../../../bowing/strokes.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
@@ -21,7 +22,7 @@ export default defineRule({
   check(part, report) {
     for (const voice of part.voices) {
       voice.forEach((event, at) => {
-        if (!event.bound || voice[at - 1]?.head.grace) return;
+        if (opensBow(voice, at)) return;
         const { id, dynamic, ties } = event.head;
         for (const { value, seats } of bySeats(part.groups, ({ marksOn }) => unexplained(marksOn(id)))) {
           report({ message: ties.includes('stop') ? 'tiedOver' : 'insideSlur', measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, part.settings.assumedDynamic), place: `${id}/${value}`, facts: { bow: value } });

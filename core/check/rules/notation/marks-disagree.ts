@@ -10,7 +10,8 @@ type Disagreement = 'hookAndRetake' | 'hookAndSplit' | 'joinThenNew';
 function disagreement(marks: NoteMarks, before: NoteMarks | null): Disagreement | null {
   if (marks.hooked && marks.retake) return 'hookAndRetake';
   if (marks.hooked && splits(marks)) return 'hookAndSplit';
-  return before?.slur === 'join' && (splits(marks) || marks.retake) ? 'joinThenNew' : null;
+  // A join for all with a change for one seat is how a staggered passage is written.
+  return before?.slur === 'join' && (marks.slur === 'split' || marks.retake) ? 'joinThenNew' : null;
 }
 
 export default defineRule({

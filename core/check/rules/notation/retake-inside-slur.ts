@@ -1,3 +1,4 @@
+import { opensBow } from '../../../bowing/events.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
@@ -13,12 +14,14 @@ export default defineRule({
     tiedOver: 'In {where} a retake stands on a note that is tied over ({who}), so the bow cannot leave the string. Split the tie there, or move the retake.',
   },
   check(part, report) {
-    for (const event of part.voices.flat()) {
-      if (!event.bound || event.head.grace) continue;
-      const { id, dynamic, ties } = event.head;
-      for (const { seats } of bySeats(part.groups, ({ marksOn }) => (marksOn(id).retake && marksOn(id).slur !== 'split') || null)) {
-        report({ message: ties.includes('stop') ? 'tiedOver' : 'insideSlur', measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, part.settings.assumedDynamic), facts: {} });
-      }
+    for (const voice of part.voices) {
+      voice.forEach((event, at) => {
+        if (event.head.grace || opensBow(voice, at)) return;
+        const { id, dynamic, ties } = event.head;
+        for (const { seats } of bySeats(part.groups, ({ marksOn }) => (marksOn(id).retake && marksOn(id).slur !== 'split') || null)) {
+          report({ message: ties.includes('stop') ? 'tiedOver' : 'insideSlur', measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, part.settings.assumedDynamic), facts: {} });
+        }
+      });
     }
   },
 });

@@ -10,14 +10,24 @@ interface Arrival {
   signed: boolean;
 }
 
+/** Index of the first bow that begins on this event or later. */
+function firstFrom(strokes: readonly Stroke[], event: number): number {
+  let [low, high] = [0, strokes.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (strokes[middle]!.begins.event < event) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /** How a player whose bows these are arrives after the passage; null where a sign, a retake, silence or a tremolo settles it. */
 function arrivalOf(strokes: readonly Stroke[], passage: StaggeredPassage, retakeRest: number): Arrival | null {
-  const next = strokes.findIndex(({ begins }) => begins.event === passage.to + 1 && !begins.inside);
+  const next = firstFrom(strokes, passage.to + 1);
   const stroke = strokes[next];
-  if (!stroke || stroke.direction || stroke.retake || stroke.tremolo || stroke.restBefore >= retakeRest) return null;
-  const first = strokes.findIndex(({ begins }) => begins.event >= passage.from);
-  const inside = strokes.slice(first, next);
-  if (first < 0 || inside.some(({ retake, hooked, tremolo }) => retake || hooked || tremolo)) return null;
+  if (!stroke || stroke.begins.event !== passage.to + 1 || stroke.begins.inside || stroke.direction || stroke.retake || stroke.tremolo || stroke.restBefore >= retakeRest) return null;
+  const inside = strokes.slice(firstFrom(strokes, passage.from), next);
+  if (inside.some(({ retake, hooked, tremolo }) => retake || hooked || tremolo)) return null;
   const sign = inside.findLastIndex(({ direction }) => direction !== null);
   const bows = inside.length - Math.max(0, sign);
   const turned = bows % 2 === 1;

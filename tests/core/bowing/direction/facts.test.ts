@@ -56,6 +56,13 @@ describe('what a bow shows of itself', () => {
     ]);
   });
 
+  it('notes of thirds of a beat that touch have no rest between them, though their lengths do not add up to the last digit', () => {
+    const music = Array.from({ length: 30 }, (_, i) => (i % 4 === 3 ? 'D5:1 E5:2' : 'D5:1/3 E5:1/6 F5:1/6 G5:1/3 A5:2/3 B5:1/3 C6:1')).join(' | ');
+    const facts = factsIn(inTime('3/4', music));
+    expect(facts.slice(1).filter(({ restBefore }) => restBefore !== 0)).toEqual([]);
+    expect(facts.slice(0, -1).filter(({ restAfter }) => restAfter !== 0)).toEqual([]);
+  });
+
   it('a tremolo has no direction and leaves the bow after it free', () => {
     const facts = factsIn(inTime('4/4', 'D5:2 E5:2* | F5:4'));
     expect(facts.map(({ restBefore }) => restBefore)).toEqual([Infinity, Infinity]);
