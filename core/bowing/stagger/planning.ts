@@ -47,10 +47,16 @@ export interface Found {
 /** Programmes solved in one plunge at most; how far chance shifts each next one. Chosen by trying. */
 const NODES = 60;
 const JITTER = 0.1;
-/** Plunges in a row that find nothing cheaper before it is left at that. */
+/** Plunges in a row that find nothing cheaper before it is left at that; where the plan is near what would be enough, within so many times the share. */
 const IDLE = 3;
+const IDLE_NEAR = 1;
+const NEARLY = 2;
 /** Plans looked for with everybody alone before whole desks are. */
 const QUICK = 3;
+/** Warmth of the search for cheaper plans at first and at last, points, and how it falls each time. Chosen by trying. */
+const WARM = 2.5;
+const COOL = 0.4;
+const FALL = 0.85;
 /** Rounds of raising the bound for one kind; what the bound is raised towards where no plan is known, as its multiple. Chosen by trying. */
 const ASCENT = 8000;
 const TARGET = 1.2;
@@ -72,10 +78,10 @@ function bounded(master: Master, { pivots }: Effort, target: number, rounds: num
   return again.bound > raised.bound ? again : { ...raised, isSettled: again.isSettled };
 }
 
-/** The cost a plan is left at, given the bound. */
-function enoughFor({ players }: Model, { near }: Effort): (bound: number) => number {
+/** The cost a plan is left at, given the bound; at so many times the share. */
+function enoughFor({ players }: Model, { near }: Effort): (bound: number, times?: number) => number {
   const strokes = players.reduce((sum, { strokes: { reach } }) => reach.reduce((all, from, to) => all + to - from, sum), 0);
-  return 2 * strokes > MANY ? (bound) => Math.floor(bound / (1 - near)) : (bound) => bound;
+  return 2 * strokes > MANY ? (bound, times = 1) => Math.floor(bound / (1 - times * near)) : (bound) => bound;
 }
 
 /** Turns to try, seconds. */
@@ -134,6 +140,12 @@ export function* planning(model: Model, effort: Effort): Generator<Found, void> 
       yield keep(least);
     }
   }
+  const quickPrices = priceAt(model, quick.prices);
+  for (let warmth = WARM; warmth > COOL && !best.isImpossible && best.total > enough(least); warmth *= FALL) {
+    improve(model, draft, quickPrices, effort.tries, enough(least), chance, warmth);
+    if (draft.total < best.total) yield (best = { ...best, changes: [...draft.changes], total: draft.total });
+  }
+  restoreTo(model, draft, best.changes);
   if (best.isImpossible || best.total <= enough(least)) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);
   master.kinds.forEach((units, kind) => units.forEach((unit) => addWay(master, kind, unit.map((player) => best.changes[player]!))));
@@ -143,7 +155,7 @@ export function* planning(model: Model, effort: Effort): Generator<Found, void> 
   const prices = priceAt(model, root.prices);
   const free = master.kinds.flatMap((units, kind) => units.map((unit) => ({ kind, unit })));
   const met: Meeting[] = [];
-  for (let round = 0, idle = 0; round < effort.rounds && idle < IDLE && best.total > enough(bound); round++) {
+  for (let round = 0, idle = 0; round < effort.rounds && idle < (best.total > enough(bound, NEARLY) ? IDLE : IDLE_NEAR) && best.total > enough(bound); round++) {
     const before = best.total;
     if (isAlike(master)) restoreTo(model, draft, dived(master, root, round, chance));
     else rechoose(master, draft, free, met, (choice, known) => plunge(choice, known, round * JITTER, chance, NODES));
