@@ -10,6 +10,7 @@ import { plunge } from './plunge.ts';
 import { isQueue, queued } from './queue.ts';
 import { rechoose } from './refine.ts';
 import { rotate } from './rotate.ts';
+import { rulesOnly } from './rulesOnly.ts';
 import { build, improve } from './search.ts';
 import { seatWays } from './seating.ts';
 import type { Meeting } from './shared.ts';
@@ -101,8 +102,10 @@ function dived(master: Master, { prices }: Bounded, round: number, chance: () =>
  * Looks for the cheapest plan of a section and yields every step: at once a first plan, then the bound, then cheaper plans, until one costs what the bound says,
  * or where there are many strokes little more, or the effort is spent. Whoever stops asking keeps the last plan.
  * Bound: column generation over the ways of whole desks (master.ts). Plans: from the programme's shares, mended player by player (search.ts).
+ * Where no plan holds the rules at once, one that does is looked for without regard to costs.
+ * @param isBare whether nothing costs anything but what breaks a rule
  */
-export function* planning(model: Model, effort: Effort): Generator<Found, void> {
+export function* planning(model: Model, effort: Effort, isBare = false): Generator<Found, void> {
   const chance = chanceFrom(1);
   const enough = enoughFor(model, effort);
   const draft = build(model, chance, new Float64Array(model.usable.length));
@@ -119,7 +122,15 @@ export function* planning(model: Model, effort: Effort): Generator<Found, void> 
     improve(model, draft, new Float64Array(model.usable.length), effort.tries / 4, 0, chance);
     yield keep(0);
   }
-  if (best.total >= CROWDED && isImpossible(model, effort.pivots)) yield (best = { ...best, isImpossible: true });
+  if (best.total >= CROWDED && !isBare) {
+    if (isImpossible(model, effort.pivots)) yield (best = { ...best, isImpossible: true });
+    else {
+      for (const { changes } of planning(rulesOnly(model), effort, true)) {
+        restoreTo(model, draft, changes);
+        yield keep(0);
+      }
+    }
+  }
   // Everybody alone first: that is quick, and often the plan already costs what all would pay alone at least.
   const alone = masterOf(model, model.players.map((_, p) => [p]), FULL_WORTH);
   best.changes.forEach((changes, player) => addWay(alone, alone.kinds.findIndex((units) => units.some(([one]) => one === player)), [changes]));
