@@ -152,11 +152,11 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
     }
   }
   const quickPrices = priceAt(model, quick.prices);
+  const rough = best.changes;
   for (let warmth = WARM; warmth > COOL && !best.isImpossible && best.total > enough(least); warmth *= FALL) {
     improve(model, draft, quickPrices, effort.tries, enough(least), chance, warmth);
     if (draft.total < best.total) yield (best = { ...best, changes: [...draft.changes], total: draft.total });
   }
-  restoreTo(model, draft, best.changes);
   if (best.isImpossible || best.total <= enough(least)) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);
   master.kinds.forEach((units, kind) => units.forEach((unit) => addWay(master, kind, unit.map((player) => best.changes[player]!))));
@@ -166,12 +166,17 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
   const prices = priceAt(model, root.prices);
   const free = master.kinds.flatMap((units, kind) => units.map((unit) => ({ kind, unit })));
   const met: Meeting[] = [];
+  // From the plan before the warm search: what is dearer leaves a plunge more to try, and the two end in different places.
+  restoreTo(model, draft, rough);
   for (let round = 0, idle = 0; round < effort.rounds && idle < (best.total > enough(bound, NEARLY) ? IDLE : IDLE_NEAR) && best.total > enough(bound); round++) {
-    const before = best.total;
+    const before = { best: best.total, total: draft.total, changes: [...draft.changes] };
     if (isAlike(master)) restoreTo(model, draft, dived(master, root, round, chance));
     else rechoose(master, draft, free, met, (choice, known) => plunge(choice, known, round * JITTER, chance, NODES));
     improve(model, draft, prices, effort.tries, enough(bound), chance);
-    yield keep(bound);
-    idle = best.total < before ? 0 : idle + 1;
+    if (draft.total < best.total) best = { ...best, changes: [...draft.changes], total: draft.total };
+    yield best;
+    const isCheaper = best.total < before.best || (draft.total < before.total && best.total > enough(bound, NEARLY));
+    if (draft.total > before.total) restoreTo(model, draft, before.changes);
+    idle = isCheaper ? 0 : idle + 1;
   }
 }
