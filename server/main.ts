@@ -6,6 +6,7 @@ import type { Deps } from './http/deps.ts';
 import { importWork } from './http/layOnShelf.ts';
 import { makeSignInLink } from './http/tokens.ts';
 import * as documents from './jobs/documents.ts';
+import { lookThrough } from './jobs/lookThrough.ts';
 import { listen } from './listen.ts';
 import { openStore } from './openStore.ts';
 import { createAuthority } from './operations/authority.ts';
@@ -25,7 +26,7 @@ async function start(settings: Settings): Promise<void> {
   const store = await openStore(settings, closing, log);
   closing.check();
   const now = () => new Date();
-  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, log };
+  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, log };
   const app = await buildApp(deps);
   closing.add(() => app.close());
   closing.check();

@@ -2,13 +2,14 @@ import { sectionPicture } from '../../core/check/sectionPicture.ts';
 import { RULES } from '../../core/check/registry.ts';
 import { standingCheck, type StandingCheck } from '../../core/check/standing/standingCheck.ts';
 import { isStringPart, type Part } from '../../core/music/part.ts';
-import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
+import type { CheckInput, Finding } from '../../core/check/finding.ts';
 import type { FromChecker, ToChecker } from './messages.ts';
+import { received, type NamedSection } from './othersSent.ts';
 
 const port = globalThis as unknown as { postMessage(message: FromChecker): void; onmessage: ((event: MessageEvent<ToChecker>) => void) | null };
 
 let part: Part | null = null;
-let others: readonly OtherSection[] = [];
+let others: readonly NamedSection[] = [];
 /** Kept while only marks change. */
 let kept: { key: string; check: StandingCheck } | null = null;
 
@@ -26,7 +27,7 @@ port.onmessage = ({ data }) => {
     return;
   }
   if (data.kind === 'others') {
-    others = data.others;
+    others = received(others, data.others);
     return;
   }
   if (!part) return;

@@ -1,7 +1,8 @@
 import type { SectionPassage } from '../../core/bowing/sectionBows.ts';
-import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
+import type { CheckInput, Finding } from '../../core/check/finding.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { FromChecker, ToChecker } from './messages.ts';
+import { toSend, type NamedSection } from './othersSent.ts';
 
 type Input = Omit<CheckInput, 'part'>;
 type Answer = Exclude<FromChecker, { kind: 'whys' | 'failed' }>;
@@ -12,7 +13,7 @@ export interface Checker {
   /** Who bows when in every staggered passage. */
   picture(input: Input): Promise<SectionPassage[]>;
   /** The other sections of the work, for what is found from now on. */
-  beside(others: readonly OtherSection[]): void;
+  beside(others: readonly NamedSection[]): void;
   /** Why a rule exists, in a sentence. */
   why(rule: string): string;
   close(): void;
@@ -24,6 +25,7 @@ export function checker(part: Part): Checker {
   const asked = new Map<number, { resolve(answer: Answer): void; reject(fault: Error): void }>();
   let whys: Record<string, string> = {};
   let job = 0;
+  let sent: readonly NamedSection[] = [];
   const post = (message: ToChecker) => worker.postMessage(message);
   const ask = (kind: 'check' | 'picture', input: Input) => {
     job += 1;
@@ -59,7 +61,10 @@ export function checker(part: Part): Checker {
       const answer = await ask('picture', input);
       return answer.kind === 'drawn' ? answer.passages : [];
     },
-    beside: (others) => post({ kind: 'others', others }),
+    beside: (others) => {
+      post({ kind: 'others', others: toSend(sent, others) });
+      sent = others;
+    },
     why: (rule) => whys[rule] ?? '',
     close: () => worker.terminate(),
   };

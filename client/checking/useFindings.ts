@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
-import type { CheckInput, Finding, OtherSection } from '../../core/check/finding.ts';
+import type { CheckInput, Finding } from '../../core/check/finding.ts';
 import type { Part } from '../../core/music/part.ts';
 import { checker, type Checker } from './checker.ts';
+import type { NamedSection } from './othersSent.ts';
 
 /** Chosen, not measured: long enough for the next key of a run of figures. */
 const PAUSE_MS = 150;
@@ -21,7 +22,7 @@ export function useChecker(part: Part): Checker | null {
 }
 
 /** Findings about these marks, a moment after the last change; what was found before stays until then. `others`: the other sections, once they are known. */
-export function useFindings(open: Checker | null, input: Omit<CheckInput, 'part'>, others: readonly OtherSection[] | null = null): { findings: readonly Finding[]; stopped: boolean } {
+export function useFindings(open: Checker | null, input: Omit<CheckInput, 'part'>, others: readonly NamedSection[] | null = null): { findings: readonly Finding[]; stopped: boolean } {
   const [found, setFound] = useState<{ findings: readonly Finding[]; stopped: boolean }>({ findings: [], stopped: false });
   const round = useRef(0);
   useEffect(() => {

@@ -1,6 +1,7 @@
 import type { Stage } from '../../core/agreement/state.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
+import { piece } from './piece.ts';
 import { rules } from './rules.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
@@ -312,6 +313,7 @@ export const en = {
     dips: (worst: string) => `The section is expected to sound ${worst} dB softer at the worst moment; half a decibel is noticed in a bare place, a whole one elsewhere.`,
   },
   plan,
+  piece,
   keys: {
     title: 'Keys on the stand',
     close: 'Esc closes this',

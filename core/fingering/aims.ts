@@ -38,6 +38,8 @@ export interface Balance {
   terms: TermWeights;
   /** The hand's costs as a first opinion that the fitted weights correct, where the data are few; 0 where they are many. */
   prior: number;
+  /** Whether a line is judged by where professionals move the hand, which many of them must tell: of the cello one edition is known. */
+  byMoves: boolean;
 }
 
 /** How far each aim follows what professionals do: all the way, as far as a wish allows, or hardly where the line alone counts; chosen, not measured. */
@@ -50,8 +52,8 @@ const CELLO_PRIOR = 1;
 export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean, openStrings: OpenStrings = 'free'): Balance {
   const asked = WISHES[aim];
   const wishes = openStrings === 'free' ? asked : { ...asked, openString: (asked.openString ?? 0) + OPEN[openStrings] };
-  if (fitted) return { trust: TRUST[aim], terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0 };
+  if (fitted) return { trust: TRUST[aim], terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0, byMoves: instrument !== 'cello' };
   const terms: TermWeights = { ...HAND, ...PAGE };
   for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;
-  return { trust: 0, terms, prior: 0 };
+  return { trust: 0, terms, prior: 0, byMoves: false };
 }

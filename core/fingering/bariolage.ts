@@ -17,9 +17,16 @@ const MOVED = 2;
 /** What a note is in a bariolage. */
 export type Turn = 'pedal' | 'line';
 
+/** Whether between two returns of a pedal another note is mostly heard: on every second note alone it is an arpeggio or a broken scale as well. */
+function turnsBack(line: readonly LineNote[], start: number, end: number, period: number): boolean {
+  if (period === 2) return false;
+  const between = Array.from({ length: (end - start) / period }, (_, k) => line[start + k * period + period / 2]!.midi);
+  return between.filter((midi) => midi !== line[start]!.midi).length * 2 >= between.length;
+}
+
 /**
- * Notes of bariolage by index: the pitch of an open string returns every second or fourth quick note, six times or more, with the line on both sides
- * of it. Common practice: the pedal sounds on its open string, the line on others, and the hand stays. Linear. `open`: pitches of the open strings.
+ * Notes of bariolage by index: the pitch of an open string returns every fourth quick note, or every second and is taken twice in a row (stopped and
+ * open), six times or more, with the line on both sides of it. Common practice: the pedal sounds on its open string, the line on others, and the hand stays. Linear. `open`: pitches of the open strings.
  * Example: on the violin G#5 E5 G#5 D#5 turned six times is bariolage on the open E.
  */
 export function bariolageOf(line: readonly LineNote[], open: readonly number[]): Map<number, Turn> {
@@ -33,6 +40,8 @@ export function bariolageOf(line: readonly LineNote[], open: readonly number[]):
       let end = start;
       while (goesOn(end + period)) end += period;
       if ((end - start) / period + 1 < LEAST_RETURNS || !line.slice(start, end + 1).every((note) => note.duration <= QUICK)) continue;
+      const around = line.slice(Math.max(0, start - period + 1), end + period);
+      if (!turnsBack(line, start, end, period) && !around.some(({ midi }, i) => midi === pedal && around[i + 1]?.midi === pedal)) continue;
       const others = line.slice(start, end + 1).filter(({ midi }) => midi !== pedal);
       const below = others.filter(({ midi }) => midi < pedal).length;
       if (below < EACH_SIDE * others.length || others.length - below < EACH_SIDE * others.length) continue;

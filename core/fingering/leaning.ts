@@ -20,6 +20,12 @@ const figureAt = (line: readonly LineNote[], i: number): string => {
   return key;
 };
 
+/** The layers that a pin in layer `at` says something about. */
+export function layersNear(layers: readonly Layer[], at: number): number[] {
+  const from = Math.max(0, at - REACHES);
+  return Array.from({ length: Math.min(layers.length - 1, at + REACHES) - from + 1 }, (_, k) => from + k);
+}
+
 /** Notes by the pitches around them; found once for a line. */
 function figures(line: readonly LineNote[]): Map<string, number[]> {
   let found = known.get(line);
@@ -47,10 +53,10 @@ export function leanOn(states: Float64Array[], layers: readonly Layer[], line: r
   const position = isOne((place) => place.position) && first!.finger !== 0 ? first!.position : null;
   const string = isOne((place) => place.string) ? first!.string : null;
   const touched = new Set<number>([at]);
-  for (let i = Math.max(0, at - REACHES); i <= Math.min(layers.length - 1, at + REACHES); i += 1) {
+  for (const i of layersNear(layers, at)) {
+    touched.add(i);
     if (i === at || (position === null && string === null)) continue;
     const fades = Math.exp(-Math.abs(i - at) / FADES_IN);
-    touched.add(i);
     states[i] = states[i]!.map((value, s) => {
       const state = layers[i]!.states[s]!;
       return value + fades * ((state[0]!.position === position ? NEAR_POSITION : 0) + (state.some((place) => place.string === string) ? NEAR_STRING : 0));

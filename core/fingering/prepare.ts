@@ -8,12 +8,13 @@ import { settleBariolage } from './bariolage.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
-import { leanOn } from './leaning.ts';
+import { layersNear, leanOn } from './leaning.ts';
 import { layerOf, layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
 import type { FingeringRequest } from './request.ts';
+import { unusualSteps } from './unusual.ts';
 
 /** A line ready to be fingered: its states, what each costs, and the cheapest way on from each. */
 export interface Prepared {
@@ -26,6 +27,8 @@ export interface Prepared {
   chain: Chain;
   factors: Float64Array[];
   marginals: Marginals;
+  /** Layers that a pin says something about. */
+  nearPins: ReadonlySet<number>;
   hand: Lattice;
   lattice: Lattice;
   toEnd: CostsToEnd;
@@ -35,12 +38,16 @@ const ALLOWED = (states: Float64Array): Float64Array => states.map((value) => (v
 
 /** Professionals' probabilities and the hand's costs as one lattice, over the layers `from` to `to`; the others are taken from `before`. */
 function joined(prepared: Omit<Prepared, 'lattice' | 'toEnd'>, from: number, to: number, before?: Lattice): Lattice {
-  const { chain, marginals, hand, balance } = prepared;
+  const { chain, layers, marginals, hand, balance, nearPins } = prepared;
   const [states, steps] = [before ? [...before.states] : [], before ? [...before.steps] : []];
   for (let i = from; i <= to; i += 1) {
     const barred = ALLOWED(chain.states[i]!);
     states[i] = hand.states[i]!.map((cost, s) => barred[s]! + cost + (balance.trust === 0 ? 0 : balance.trust * (1 - marginals.states[i]![s]!)));
-    steps[i] = balance.trust === 0 || i === 0 ? hand.steps[i]! : hand.steps[i]!.map((cost, s) => cost + balance.trust * (1 - marginals.steps[i]![s]!));
+    if (balance.trust === 0) steps[i] = hand.steps[i]!;
+    else {
+      const unusual = unusualSteps(layers, marginals, i, balance.byMoves && !nearPins.has(i));
+      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * (unusual.steps[s]! + unusual.moves[s]!));
+    }
   }
   return { states, steps };
 }
@@ -103,7 +110,8 @@ export function prepare(request: FingeringRequest): Prepared {
   const factors = stepFactors(chain);
   const marginals = marginalsOf(chain, factors);
   const hand = handLattice(setting, balance.terms, layers);
-  const base = { request, setting, balance, layers, refusals, chain, factors, marginals, hand };
+  const nearPins = new Set([...request.pins.keys()].flatMap((id) => layersNear(layers, layerOf(layers, request.line.findIndex((note) => note.id === id)))));
+  const base = { request, setting, balance, layers, refusals, chain, factors, marginals, nearPins, hand };
   const lattice = joined(base, 0, layers.length - 1);
   return { ...base, lattice, toEnd: costsToEnd(lattice) };
 }
@@ -125,7 +133,7 @@ export function withPin(prepared: Prepared, note: string, pin: Pin): Prepared | 
   const states = [...prepared.chain.states];
   states[at] = states[at]!.map((value, s) => (kept[s] ? value : -Infinity));
   const stretches = prepared.balance.trust > 0 ? leanOn(states, layers, request.line, at, index, placesKept(layer, k, kept)) : [{ from: at, to: at }];
-  const pinned = { ...prepared, request: { ...request, pins: new Map(request.pins).set(note, pin) }, chain: { states, steps: prepared.chain.steps } };
+  const pinned = { ...prepared, request: { ...request, pins: new Map(request.pins).set(note, pin) }, chain: { states, steps: prepared.chain.steps }, nearPins: new Set([...prepared.nearPins, ...layersNear(layers, at)]) };
   return stretches.reduce(solvedAgain, pinned);
 }
 

@@ -4,6 +4,7 @@ import type { Place } from './frame.ts';
 import type { Prepared } from './prepare.ts';
 import type { Player } from './steps/player.ts';
 import { handStep, type HandStep } from './steps/step.ts';
+import { unusualSteps } from './unusual.ts';
 
 /** One note of a fingering, and the step that led to it. */
 export interface FingeredNote {
@@ -26,9 +27,10 @@ export interface Fingering {
   notes: FingeredNote[];
 }
 
-/** Names of the two costs that come from the professionals' fingerings: expected differences from them, in notes and in steps. */
+/** Names of the costs that come from the professionals' fingerings: expected differences from them, in notes, in steps, in where the hand moves. */
 const UNUSUAL_PLACE = 'unusual-place';
 const UNUSUAL_STEP = 'unusual-step';
+const UNUSUAL_MOVE = 'unusual-move';
 
 /** States that differ only where an open string sounds, or only in the finger, are one way to play. */
 function musicalClasses(prepared: Prepared): Int16Array[] {
@@ -44,13 +46,18 @@ function musicalClasses(prepared: Prepared): Int16Array[] {
 function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
   const terms: Record<string, number> = {};
   const add = (name: string, cost: number): void => void (terms[name] = (terms[name] ?? 0) + cost);
-  const { layers, marginals, balance, setting } = prepared;
+  const { layers, marginals, nearPins, balance, setting } = prepared;
   states.forEach((state, i) => {
     const layer = layers[i]!;
     if (balance.trust > 0) add(UNUSUAL_PLACE, balance.trust * (1 - marginals.states[i]![state]!));
     placeCosts(setting, balance.terms, layer, layer.states[state]!, add);
     if (i === 0) return;
-    if (balance.trust > 0) add(UNUSUAL_STEP, balance.trust * (1 - marginals.steps[i]![states[i - 1]! * layer.states.length + state]!));
+    if (balance.trust > 0) {
+      const step = states[i - 1]! * layer.states.length + state;
+      const { steps, moves } = unusualSteps(layers, marginals, i, balance.byMoves && !nearPins.has(i));
+      add(UNUSUAL_STEP, balance.trust * steps[step]!);
+      add(UNUSUAL_MOVE, balance.trust * moves[step]!);
+    }
     stepCosts(setting, balance.terms, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, layer.states[state]!, add);
   });
   return terms;

@@ -1,4 +1,5 @@
 import type * as documents from '../jobs/documents.ts';
+import type { lookThrough } from '../jobs/lookThrough.ts';
 import type { Authority } from '../operations/authority.ts';
 import type { Notices } from '../operations/notices.ts';
 import type { Store } from '../store/store.ts';
@@ -12,6 +13,7 @@ export interface Deps {
   authority: Authority;
   notices: Notices;
   documents: Documents;
+  lookThrough: typeof lookThrough;
   now: () => Date;
   /** Public address when a proxy stands in front, e.g. "https://bowline.example"; null when reached directly. */
   origin: string | null;

@@ -2,6 +2,7 @@ import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part, Score } from '../../core/music/part.ts';
 import type { Realigned } from '../../core/music/realign.ts';
+import type { PieceAnswer } from './checkPiece.ts';
 
 export type Refused = { ok: false; trouble: Trouble };
 
@@ -24,15 +25,18 @@ export interface EngravingOrder extends Source {
   stored: Part;
 }
 
-/** What a document worker can be asked for, and what it answers. */
+/** What a worker can be asked for, and what it answers. */
 export interface Jobs {
   importScore: { asked: { bytes: Uint8Array; fileName: string }; answer: { ok: true; score: Score } | Refused };
   realign: { asked: { part: Part; stored: Part }; answer: Realigned };
   markDocument: { asked: MarkOrder; answer: { ok: true; bytes: Uint8Array; mediaType: string } | Refused };
   engravingFor: { asked: EngravingOrder; answer: { ok: true; text: string } | Refused };
+  /** Parts as `packed` makes them. */
+  checkPiece: { asked: { parts: readonly Uint8Array[] }; answer: PieceAnswer[] };
 }
 
 export type JobName = keyof Jobs;
 
-/** What comes back from a worker. */
+/** What comes back from a worker: how far it has come, any number of times, and then its outcome. */
+export type FromWorker = { reached: number } | Outcome;
 export type Outcome = { done: unknown } | { failed: string };

@@ -3,10 +3,11 @@ import { readScore } from '../../core/musicxml/readScore.ts';
 import { realign } from '../../core/music/realign.ts';
 import { markFile, MEDIA_TYPES } from '../files/markFile.ts';
 import { openFile } from '../files/openFile.ts';
+import { checkPiece } from './checkPiece.ts';
 import type { JobName, Jobs } from './requests.ts';
 
-/** The work itself, run inside a worker thread. */
-export const work: { [Name in JobName]: (asked: Jobs[Name]['asked']) => Promise<Jobs[Name]['answer']> | Jobs[Name]['answer'] } = {
+/** The work itself, run inside a worker thread; `onReached` tells how far it has come. */
+export const work: { [Name in JobName]: (asked: Jobs[Name]['asked'], onReached?: (step: number) => void) => Promise<Jobs[Name]['answer']> | Jobs[Name]['answer'] } = {
   async importScore({ bytes, fileName }) {
     const file = await openFile(bytes, fileName);
     if (!file.ok) return { ok: false, trouble: file.fault };
@@ -29,4 +30,6 @@ export const work: { [Name in JobName]: (asked: Jobs[Name]['asked']) => Promise<
     const made = engravingDocument(file.text, part, stored);
     return made.ok ? made : { ok: false, trouble: made.fault };
   },
+
+  checkPiece: ({ parts }, onReached) => checkPiece(parts, (part) => onReached?.(part)),
 };

@@ -1,11 +1,15 @@
+import { randomUUID } from 'node:crypto';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import type { WorkView } from '../../core/agreement/wire/http.ts';
+import type { PieceCheck } from '../../core/agreement/wire/piece.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from '../support/browser.ts';
 import { seriousViolations } from './axe.ts';
 import { openHouse, type House } from './house.ts';
+import { Neighbour } from './neighbour.ts';
 import { Player } from './player.ts';
 import { Reader, signIn } from './reader.ts';
 
@@ -233,6 +237,117 @@ describe('how the other sections bow', PATIENT, () => {
     await pages.principal.locator('main [data-state="proposed"]').first().waitFor();
     await stand.press('z', 'y');
     await beside().waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('a mark that another section inks in', PATIENT, () => {
+  const against = (page: Page) => page.locator('main .marks [data-finding="section/unison-bowed-against"]');
+
+  it('shows beside mine and in what there is to watch, while I do nothing', async () => {
+    const { principal } = pages;
+    const seconds = (await reader.part((await reader.work('Low Water')).parts[1]!.id)).part.measures.find(({ number }) => number === '33')!;
+    const stand = new Player(principal, house.origin);
+    await stand.goTo('33');
+    await stand.press('y');
+    const lane = principal.getByRole('region', { name: /^How the other sections bow/ }).getByRole('article', { name: 'Violin II', exact: true });
+    await lane.getByText(/go the same way/).waitFor();
+    expect(await against(principal).count()).toBe(0);
+    const neighbour = await Neighbour.principalOf('Violin II', house.origin, house.links.get('librarian')!);
+    await neighbour.ink((await reader.work('Low Water')).parts[1]!.id, seconds.ordinal, [{ note: seconds.notes.find(({ rest }) => !rest)!.id, value: { kind: 'bow', bow: 'up' } }], 'It leads on.');
+    await lane.locator('.against').first().waitFor();
+    await against(principal).first().waitFor();
+    await stand.press('y');
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('a look through the whole piece', PATIENT, () => {
+  const piece = () => pages.principal.getByRole('region', { name: /^The whole piece: Low Water/ });
+  const pressed = async (name: string): Promise<void> => {
+    await piece().getByRole('button', { name }).focus();
+    await pages.principal.keyboard.press('Enter');
+  };
+  const check = async (): Promise<PieceCheck> => JSON.parse(await reader.text(`/works/${work.id}/check`)) as PieceCheck;
+  let work: WorkView;
+
+  it('is asked for in the folder from the keyboard, and stopped before it has come to its end', async () => {
+    work = await reader.work('Low Water');
+    await pages.principal.goto(`${house.origin}/folder/${(await reader.shelf()).programmes[0]!.id}`);
+    await pressed('Look through the whole piece');
+    await piece().getByRole('img', { name: /of 5 read/ }).waitFor();
+    await pressed('Stop looking');
+    await pages.principal.getByRole('status').getByText('You wait for it no more.').waitFor();
+    await piece().getByRole('button', { name: 'Look through the whole piece' }).waitFor();
+    expect(await check()).toMatchObject({ running: null, found: null });
+  });
+
+  it('says how far it has come, and what there is to watch in each part as the library counts it', async () => {
+    await pressed('Look through the whole piece');
+    // A quick machine may have read all of it before the page asks.
+    await piece().getByText(/is being read: part \d of 5\.|places to watch/).waitFor();
+    await pages.principal.screenshot({ path: join(PICTURES, 'piece-reading-1280.png') });
+    await piece().getByText(/places to watch in five parts\./).waitFor();
+    const { found } = await check();
+    const rows = await piece().locator('.tally').allInnerTexts();
+    expect(rows).toHaveLength(5);
+    for (const [i, { name, counts }] of found!.parts.entries()) {
+      expect(rows[i]).toContain(name);
+      if (counts.collides) expect(rows[i]).toContain(counts.collides === 1 ? '1 collides' : `${counts.collides} collide`);
+    }
+    expect(found!.parts[0]!.counts.collides).toBeGreaterThan(0);
+  });
+
+  it('opens a part’s findings, and has no serious fault that axe knows of, at the size of a laptop and of a tablet', async () => {
+    const { principal } = pages;
+    await piece().locator('summary', { hasText: 'Violin II' }).focus();
+    await principal.keyboard.press('Enter');
+    await piece().getByRole('list', { name: 'To watch in Violin II' }).getByText(/the bow begins up on .* and down in .*Violin I/).waitFor();
+    const found: string[] = [];
+    for (const size of [{ width: 820, height: 1180 }, SIZES.principal]) {
+      await principal.setViewportSize(size);
+      found.push(...(await seriousViolations(principal)).map((line) => `${size.width} ${line}`));
+      await principal.screenshot({ path: join(PICTURES, `piece-${size.width}.png`) });
+    }
+    expect(found).toEqual([]);
+  });
+
+  it('says that it is from before when a section inks something in afterwards', async () => {
+    const { id, name } = work.parts[0]!;
+    const measure = (await reader.part(id)).part.measures.find(({ number }) => number === '20')!;
+    const page = pages.principal;
+    const ink = async (operation: string, input: object) => {
+      const answer = await page.context().request.post(`${house.origin}/api/parts/${id}/operations/${operation}`, { data: { operation: randomUUID(), input } });
+      expect(answer.status()).toBe(200);
+    };
+    const proposal = randomUUID();
+    await ink('propose', { id: proposal, from: measure.ordinal, to: measure.ordinal, seats: 'all', why: 'As before.', marks: [{ note: measure.notes.find(({ rest }) => !rest)!.id, value: { kind: 'bow', bow: 'down' } }] });
+    await ink('adopt', { proposal, revision: 1, why: '' });
+    await piece().getByText(`This is from before something changed in ${name}.`).waitFor();
+    await pressed('Look through it again');
+    await piece().getByText('This is from before').waitFor({ state: 'detached' });
+  });
+
+  it('leads to the measure on the stand', async () => {
+    await piece().locator('summary', { hasText: /^Violin I\b(?! I)/ }).first().click();
+    await piece().getByRole('link', { name: 'Measure 49, on the stand' }).first().click();
+    await pages.principal.getByRole('status').filter({ hasText: 'Measure 49,' }).waitFor();
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('a slip that would bring something to watch', PATIENT, () => {
+  it('says what, with the way to the page of the rule', async () => {
+    const why = 'It rings.';
+    const stand = new Player(pages.principal, house.origin);
+    await stand.stand(part);
+    await stand.goTo('18');
+    await stand.press('0');
+    await stand.lay(why);
+    await stand.press('Enter');
+    await stand.slip(why).locator('[data-finding="fingering/zero-is-open"]').getByRole('link', { name: 'more of this rule' }).click();
+    await pages.principal.waitForURL((url) => url.pathname === '/rules/fingering/zero-is-open');
+    await pages.principal.getByRole('heading', { level: 1 }).waitFor();
     expect(faults).toEqual([]);
   });
 });

@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { buildApp } from '../../server/app.ts';
 import type { Deps } from '../../server/http/deps.ts';
 import { hashOf, inDays, makeSignInLink, newToken } from '../../server/http/tokens.ts';
+import { lookThrough } from '../../server/jobs/lookThrough.ts';
 import { createAuthority } from '../../server/operations/authority.ts';
 import { createNotices } from '../../server/operations/notices.ts';
 import type { SocketOptions } from '../../server/socket/attach.ts';
@@ -39,7 +40,7 @@ export interface House {
 export async function openHouse(store: Store, more: Partial<Deps> = {}, socket: SocketOptions = {}): Promise<House> {
   const lines: string[] = [];
   const log = (line: string, context?: unknown) => lines.push(`${line} ${context instanceof Error ? context.message : ''}`);
-  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, now: () => new Date(), origin: null, requestsPerMinute: 100_000, log, ...more };
+  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, log, ...more };
   const app = await buildApp(deps, socket);
   await app.ready();
   const visitor = (cookie = ''): Visitor => visit(app, cookie);

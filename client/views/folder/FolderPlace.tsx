@@ -16,6 +16,7 @@ import { HandOut } from './HandOut.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
 import { cellsOf } from './cells.ts';
+import { WholePiece } from './piece/WholePiece.tsx';
 
 /** One programme: works down, sections across, and what is to be handed out. */
 export function FolderPlace({ place }: { place: Extract<Place, { at: 'folder' }> }): ReactNode {
@@ -58,6 +59,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         <Head left={programme?.title ?? ''} middle={programme?.concert ? day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={120} words={words.staff.empty} />}
+        {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
       </main>
       <Ledge

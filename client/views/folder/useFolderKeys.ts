@@ -10,7 +10,8 @@ export function useFolderKeys(cells: Cells, chosen: string | null, onChoose: (pa
     const onKey = (event: KeyboardEvent) => {
       const target = event.target as HTMLElement;
       if (event.altKey || event.ctrlKey || event.metaKey || target.closest('input, select, textarea')) return;
-      const arrow = ARROWS[event.key];
+      // In a list that is open the arrows scroll.
+      const arrow = target.closest('details') ? undefined : ARROWS[event.key];
       if (arrow) {
         const next = neighbour(cells, chosen, ...arrow);
         if (next) onChoose(next);

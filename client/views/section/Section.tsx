@@ -5,7 +5,7 @@ import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { crowdAllowed } from '../../../core/bowing/stagger/problem.ts';
 import { CheckSettings } from '../../../core/check/settings.ts';
 import { deskOf } from '../../../core/music/seat.ts';
-import { heard } from '../../checking/heard.ts';
+import { heard } from '../../../core/agreement/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
 import { passageOf } from '../../engraving/passage.ts';
 import { sizesFor } from '../../engraving/sizes.ts';

@@ -5,6 +5,7 @@ import { seatWords } from '../../../core/music/markWords.ts';
 import { lensOf } from '../../drawing/lensOf.ts';
 import { SeatVotes } from '../../drawing/SeatVotes.tsx';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { vote } from './commands.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
@@ -95,7 +96,7 @@ export function SlipFacts({ desk, slip, name, measure, findings, chosen }: { des
       </div>
       {findings.map((finding) => (
         <p key={finding.place + finding.rule} className="watch" data-finding={finding.rule}>
-          <SpectaclesInline dark={lensOf(finding.seats)} /> {finding.text}
+          <SpectaclesInline dark={lensOf(finding.seats)} /> {finding.text} <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>
         </p>
       ))}
       <Talk desk={desk} measure={measure} proposal={slip.id} />

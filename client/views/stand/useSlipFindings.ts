@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
 import { withProposals } from '../../../core/agreement/inForce.ts';
 import type { Finding } from '../../../core/check/finding.ts';
-import { added, heard } from '../../checking/heard.ts';
+import { heard } from '../../../core/agreement/heard.ts';
+import { added } from '../../checking/added.ts';
 import type { Desk } from './desk.ts';
 
 /** For each slip under the open measure: what there would be to watch if it were inked in, that is not there now. */

@@ -14,7 +14,9 @@ describe('bariolage', () => {
   // Common practice, no source.
   it.each([
     ['a pedal on every fourth note', turned([80, 76, 80, 75], 6), 24],
-    ['a pedal on every second note under a moving line', [76, 80, 76, 78, 76, 75, 76, 74, 76, 78, 76, 80, 76], 13],
+    ['a pedal on every second note, taken open and stopped in turn', [76, 80, 76, 76, 76, 75, 76, 76, 76, 78, 76, 80, 76], 13],
+    ['a broken chord round an open string, which one hand plays as it lies', turned([62, 65, 62, 57], 6), 0],
+    ['a broken scale round an open string', [69, 68, 69, 68, 69, 68, 69, 70, 69, 71, 69, 72, 69, 73, 69], 0],
     ['a pedal that returns too seldom', turned([80, 76, 80, 75], 5), 0],
     ['a pedal below the whole line, which one string plays as well', turned([69, 73, 69, 74], 6), 0],
     ['a pedal no open string has', turned([79, 77, 79, 74], 6), 0],

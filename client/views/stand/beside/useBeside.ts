@@ -13,20 +13,20 @@ export interface BesideOnStand {
   /** Why the other parts could not be fetched. */
   trouble: string | null;
   answer: BesideAnswer | null;
-  /** The other parts as they stood when they were asked for. */
+  /** The other parts as they stand now. */
   others: readonly OtherPart[];
 }
 
 const NONE: readonly OtherPart[] = [];
 
-/** How the other sections bow, for as long as it is wanted; their parts are fetched anew each time it is asked for. */
-export function useBeside(part: Part, others: Loaded<OtherPart[]>): BesideOnStand {
+/** How the other sections bow, for as long as it is wanted; worked out anew whenever one of them is marked otherwise. */
+export function useBeside(part: Part, others: Loaded<readonly OtherPart[]>): BesideOnStand {
   const { value, fault, again } = others;
   const [on, setOn] = useState(false);
   const turn = useCallback(() => {
-    if (!on) again();
+    if (!on && fault) again();
     setOn(!on);
-  }, [on, again]);
+  }, [on, fault, again]);
   const question = useMemo(() => (on && value ? { others: value } : null), [on, value]);
   const { state, answer } = useAnswer(part, besider, question);
   const trouble = on && fault ? troubleText(fault) : null;
