@@ -2,25 +2,12 @@ import { cheapestPath } from './cheapestPath.ts';
 import { masterOf, solve } from './master.ts';
 import type { Model } from './model.ts';
 import { isQueue, queued } from './queue.ts';
-import { BEYOND_LIMIT } from './strokes.ts';
+import { rulesOnly } from './rulesOnly.ts';
 import { unitsOf } from './units.ts';
 import { CROWDING_ONLY } from './worth.ts';
 
 /** Orders of a queue looked at per instant at most. */
 const MOST_STATES = 5000;
-
-/** The same model in which nothing costs anything but what breaks a rule. */
-function rulesOnly(model: Model): Model {
-  const free = new Float64Array(model.usable.length);
-  return {
-    ...model,
-    players: model.players.map((player) => ({
-      ...player,
-      change: free,
-      strokes: { ...player.strokes, cost: player.strokes.cost.map((cost) => (cost < BEYOND_LIMIT ? 0 : cost)) },
-    })),
-  };
-}
 
 /**
  * True when it is proved that no plan holds every hard rule: a player who cannot keep limit and end alone, a desk whose two cannot keep

@@ -132,6 +132,9 @@ function look(master: Master, prices: Prices): { bound: number; isNew: boolean }
 
 /** Share of the best prices kept when new ways are looked for, against swinging; chosen, not measured. */
 const KEPT = 0.5;
+/** Rows of a programme whose simplex steps are counted as they are, and how many steps of a shorter one count as one at most: a step's work grows with the square of the rows. */
+const ROWS = 500;
+const MOST_STEPS = 8;
 /** Points between programme and bound from which on looking further pays no more: costs are whole points. */
 const CLOSE = 0.2;
 
@@ -146,7 +149,7 @@ export interface Bounded {
 /**
  * Solves the programme by column generation: crowd windows and evenness as rows, new ways of each unit at its prices. The bound is the Lagrangian value at
  * those prices, computed apart from the programme, so it is valid whatever the simplex did. Costs of neighbours are left out: they can only raise it.
- * @param pivots at most about so many simplex steps in all
+ * @param pivots at most about so many simplex steps in all; more where the rows are few and a step is quick
  * @param start prices to begin from, such as those of an easier programme over the same rows
  */
 export function solve(master: Master, worth: Worth, pivots: number, start?: Prices): Bounded {
@@ -155,7 +158,8 @@ export function solve(master: Master, worth: Worth, pivots: number, start?: Pric
   const first = start ?? { crowd: new Float64Array(windows), stretch: new Float64Array(room.stretch.length) };
   let best: Bounded = { bound: look(master, first).bound, prices: first, isSettled: false };
   let isFirst = !start;
-  let left = pivots - restore(programme, pivots);
+  const steps = pivots * Math.min(MOST_STEPS, Math.max(1, (ROWS / programme.level.length) ** 2));
+  let left = steps - restore(programme, steps);
   for (;;) {
     left -= 1 + optimise(programme, Math.max(1, left));
     const between = (worst: number, from: number, length: number, kept: Float64Array | undefined) =>

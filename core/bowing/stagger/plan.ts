@@ -2,7 +2,6 @@ import type { Broken } from './broken.ts';
 import { brokenIn, directionsOf } from './broken.ts';
 import { cheapestPath } from './cheapestPath.ts';
 import { CROWDED } from './draft.ts';
-import { isImpossible } from './impossible.ts';
 import type { Terms } from './judge.ts';
 import { termsOf } from './judge.ts';
 import type { Model } from './model.ts';
@@ -55,19 +54,14 @@ export function staggerPlan(problem: StaggerProblem, settings: StaggerSettings =
 
 /**
  * The same step by step: a first plan at once, then better ones with a higher bound; the last is that of `staggerPlan`. Whoever stops asking keeps the plan
- * they have, a whole one each time. Where no plan was found, the last step also says whether none is possible.
+ * they have, a whole one each time. Where no plan is possible, steps say so from when it is proved.
  */
 export function* staggerSteps(problem: StaggerProblem, settings: StaggerSettings = STAGGER_DEFAULTS, effort: Effort = EFFORT): Generator<StaggerPlan, void> {
   const model = modelOf(problem, settings);
-  let last: Found | undefined;
-  for (const found of planning(model, effort)) {
-    last = found;
-    yield planOf(model, found);
-  }
-  if (last!.total >= CROWDED && isImpossible(model, effort.pivots)) yield { ...planOf(model, last!), provedInfeasible: true };
+  for (const found of planning(model, effort)) yield planOf(model, found);
 }
 
-function planOf(model: Model, { changes, total, bound }: Found): StaggerPlan {
+function planOf(model: Model, { changes, total, bound, isImpossible }: Found): StaggerPlan {
   const { problem, settings } = model;
   const plan = changes.map((list) => list.map((i) => model.usable[i]!));
   const terms = termsOf(problem, settings, plan);
@@ -75,7 +69,7 @@ function planOf(model: Model, { changes, total, bound }: Found): StaggerPlan {
   const feasible = total < CROWDED;
   return {
     feasible,
-    provedInfeasible: false,
+    provedInfeasible: isImpossible,
     cost,
     bound: feasible ? bound : Math.min(cost, aloneBound(model)),
     terms,

@@ -9,7 +9,7 @@ import type { StringPart } from '../../../core/music/part.ts';
 import { type SeatId, seatsFor } from '../../../core/music/seat.ts';
 import { partOf } from '../../support/partBuilder.ts';
 
-const QUICK = { rounds: 1, tries: 300, pivots: 2000 };
+const QUICK = { rounds: 1, tries: 300, pivots: 2000, near: 0 };
 
 const request = (music: string, players: number, changes: Partial<PlanRequest> = {}): PlanRequest => {
   const part = partOf(music) as StringPart;

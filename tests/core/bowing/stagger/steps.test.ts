@@ -5,7 +5,7 @@ import { problemOf } from '../../../bench/staggerProblems.ts';
 import { brokenRules } from './hardRules.ts';
 import { smallProblem } from './small.ts';
 
-const EFFORT = { rounds: 2, tries: 300, pivots: 2000 };
+const EFFORT = { rounds: 2, tries: 300, pivots: 2000, near: 0 };
 
 describe('a staggered plan step by step', () => {
   it.each([1, 5, 33, 45])('is a whole plan each time, never dearer and never with a lower bound than before (problem %i)', (seed) => {
@@ -38,5 +38,35 @@ describe('a staggered plan step by step', () => {
   it('asks for no more once a plan costs what the bound says', () => {
     const steps = [...staggerSteps(problemOf(25))];
     expect(steps.findIndex(({ cost, bound }) => cost === bound)).toBe(steps.length - 1);
+  });
+
+  it('leaves a plan of many strokes where it is near the bound, and goes on where more is asked for', () => {
+    const asked = (near: number) => [...staggerSteps(problemOf(16), STAGGER_DEFAULTS, { ...EFFORT, near })];
+    const [left, goneOn] = [asked(0.03), asked(0)];
+    const { cost, bound } = left.at(-1)!;
+    expect(left.length).toBeLessThan(goneOn.length);
+    expect(bound).toBeGreaterThanOrEqual(0.97 * cost);
+    expect(bound).toBeLessThan(cost);
+    expect(goneOn.at(-1)!.cost).toBeLessThan(cost);
+  });
+
+  it('goes on with few strokes however near the plan is', () => {
+    const last = (near: number) => [...staggerSteps(smallProblem(2), STAGGER_DEFAULTS, { ...EFFORT, near })].at(-1);
+    expect(last(0.5)).toEqual(last(0));
+  });
+
+  it('says that no plan is possible from the step that proves it on, and mends what it can', () => {
+    const steps = [...staggerSteps(problemOf(15), STAGGER_DEFAULTS, EFFORT)];
+    const from = steps.findIndex(({ provedInfeasible }) => provedInfeasible);
+    expect(from).toBeGreaterThan(0);
+    expect(steps.slice(from).every(({ provedInfeasible, feasible }) => provedInfeasible && !feasible)).toBe(true);
+    expect(steps.at(-1)!.broken.length).toBeLessThan(steps[0]!.broken.length);
+  });
+});
+
+describe('a section that is as crowded as the rules allow', () => {
+  it('is planned at what the bound proves to be the least (problem 46: 27 players, three at a time, 30 s of 4 s bows)', { timeout: 300_000 }, () => {
+    const { cost, bound } = staggerPlan(problemOf(46));
+    expect(cost).toBe(bound);
   });
 });
