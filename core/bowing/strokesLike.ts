@@ -1,15 +1,10 @@
+import { firstIndex } from '../music/firstIndex.ts';
 import type { Voice } from './events.ts';
 import { type BowSigns, type Stroke, strokesWithin } from './strokes.ts';
 
 /** Index of the last bow that begins at or before the event; 0 where none does. */
 function lastBeginningBy(strokes: readonly Stroke[], event: number): number {
-  let [low, high] = [0, strokes.length - 1];
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (strokes[middle]!.begins.event <= event) low = middle;
-    else high = middle - 1;
-  }
-  return low;
+  return Math.max(0, firstIndex(strokes.length, (at) => strokes[at]!.begins.event > event) - 1);
 }
 
 /** Several bows may share an event that a change cuts: the first of them. */

@@ -1,4 +1,5 @@
 import type { Chain } from '../search/marginals.ts';
+import { holdAcross } from './acrossStrings.ts';
 import type { Layer } from './layers.ts';
 import type { LineNote } from './line.ts';
 
@@ -9,10 +10,8 @@ const PERIODS = [2, 4];
 /** Of the other notes at least this share lies on each side of the pedal, else the open string and its fingers do as well. */
 const EACH_SIDE = 0.12;
 
-/** Natural logs of likelihood ratios: the pedal stopped, its string used for the line or left for it, the hand moved. Chosen, not measured. */
+/** Natural log of a likelihood ratio: the pedal stopped. Chosen, not measured. */
 const STOPPED_PEDAL = 4;
-const ONE_STRING = 5;
-const MOVED = 2;
 
 /** What a note is in a bariolage. */
 export type Turn = 'pedal' | 'line';
@@ -62,12 +61,6 @@ export function settleBariolage(chain: Chain, layers: readonly Layer[], line: re
     const before = layers[i - 1];
     if (before?.notes.length !== 1 || !turns.has(before.notes[0]!)) return;
     const same = line[before.notes[0]!]!.midi === line[layer.notes[0]!]!.midi && turn === 'line';
-    before.states.forEach(([a], x) =>
-      layer.states.forEach(([b], y) => {
-        const at = x * layer.states.length + y;
-        if (!same && a!.string === b!.string) chain.steps[i]![at]! -= ONE_STRING;
-        if (a!.position !== b!.position) chain.steps[i]![at]! -= MOVED;
-      }),
-    );
+    holdAcross(chain, layers, i, same);
   });
 }

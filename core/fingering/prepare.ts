@@ -37,17 +37,20 @@ export interface Prepared {
 
 const ALLOWED = (states: Float64Array): Float64Array => states.map((value) => (value === -Infinity ? Infinity : 0));
 
+/** Whether the step to layer `at` is judged by where the hand moves. */
+export const isByMoves = ({ balance, nearPins }: Pick<Prepared, 'balance' | 'nearPins'>, at: number): boolean => balance.byMoves && !nearPins.has(at);
+
 /** Professionals' probabilities and the hand's costs as one lattice, over the layers `from` to `to`; the others are taken from `before`. */
 function joined(prepared: Omit<Prepared, 'lattice' | 'toEnd'>, from: number, to: number, before?: Lattice): Lattice {
-  const { chain, layers, marginals, hand, balance, nearPins } = prepared;
+  const { chain, layers, marginals, hand, balance } = prepared;
   const [states, steps] = [before ? [...before.states] : [], before ? [...before.steps] : []];
   for (let i = from; i <= to; i += 1) {
     const barred = ALLOWED(chain.states[i]!);
     states[i] = hand.states[i]!.map((cost, s) => barred[s]! + cost + (balance.trust === 0 ? 0 : balance.trust * (1 - marginals.states[i]![s]!)));
     if (balance.trust === 0) steps[i] = hand.steps[i]!;
     else {
-      const unusual = unusualSteps(layers, marginals, i, balance.byMoves && !nearPins.has(i));
-      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * (unusual.steps[s]! + unusual.moves[s]!));
+      const unusual = unusualSteps(layers, marginals, i, isByMoves(prepared, i));
+      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * unusual[s]!);
     }
   }
   return { states, steps };
@@ -112,7 +115,7 @@ export function prepare(request: FingeringRequest): Prepared {
   const factors = stepFactors(chain);
   const marginals = marginalsOf(chain, factors);
   const hand = handLattice(setting, balance.terms, layers);
-  const nearPins = new Set([...request.pins.keys()].flatMap((id) => layersNear(layers, layerOf(layers, request.line.findIndex((note) => note.id === id)))));
+  const nearPins = new Set(layers.flatMap(({ notes }, at) => (notes.some((note) => request.pins.has(request.line[note]!.id)) ? layersNear(layers, at) : [])));
   const base = { request, setting, balance, layers, refusals, chain, factors, marginals, nearPins, hand };
   const lattice = joined(base, 0, layers.length - 1);
   return { ...base, lattice, toEnd: costsToEnd(lattice) };

@@ -1,10 +1,9 @@
 import { differentPaths } from '../search/differentPaths.ts';
 import { placeCosts, stepBetween, stepCosts } from './handCosts.ts';
 import type { Place } from './frame.ts';
-import type { Prepared } from './prepare.ts';
+import { isByMoves, type Prepared } from './prepare.ts';
 import type { Player } from './steps/player.ts';
 import { handStep, type HandStep } from './steps/step.ts';
-import { unusualSteps } from './unusual.ts';
 
 /** One note of a fingering, and the step that led to it. */
 export interface FingeredNote {
@@ -46,7 +45,7 @@ function musicalClasses(prepared: Prepared): Int16Array[] {
 function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
   const terms: Record<string, number> = {};
   const add = (name: string, cost: number): void => void (terms[name] = (terms[name] ?? 0) + cost);
-  const { layers, marginals, nearPins, balance, setting } = prepared;
+  const { layers, marginals, hand, lattice, balance, setting } = prepared;
   states.forEach((state, i) => {
     const layer = layers[i]!;
     if (balance.trust > 0) add(UNUSUAL_PLACE, balance.trust * (1 - marginals.states[i]![state]!));
@@ -54,9 +53,11 @@ function termsOf(prepared: Prepared, states: readonly number[]): Record<string, 
     if (i === 0) return;
     if (balance.trust > 0) {
       const step = states[i - 1]! * layer.states.length + state;
-      const { steps, moves } = unusualSteps(layers, marginals, i, balance.byMoves && !nearPins.has(i));
-      add(UNUSUAL_STEP, balance.trust * steps[step]!);
-      add(UNUSUAL_MOVE, balance.trust * moves[step]!);
+      // What the lattice holds beyond the costs of the hand.
+      const unusual = lattice.steps[i]![step]! - hand.steps[i]![step]!;
+      const byMoves = isByMoves(prepared, i);
+      add(UNUSUAL_STEP, byMoves ? 0 : unusual);
+      add(UNUSUAL_MOVE, byMoves ? unusual : 0);
     }
     stepCosts(setting, balance.terms, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, layer.states[state]!, add);
   });

@@ -1,3 +1,5 @@
+import { firstIndex } from './firstIndex.ts';
+
 /** Longest stretch between common ends that is compared cell by cell; beyond it only unique values pair. Chosen, not measured. */
 const CELLS = 4_000_000;
 
@@ -51,12 +53,7 @@ function byUniqueValues(a: readonly string[], b: readonly string[]): [number, nu
   const tails: number[] = [];
   const previous: number[] = [];
   candidates.forEach(([, j], k) => {
-    let low = 0;
-    for (let high = tails.length; low < high; ) {
-      const half = (low + high) >> 1;
-      if ((candidates[tails[half] ?? 0]?.[1] ?? 0) < j) low = half + 1;
-      else high = half;
-    }
+    const low = firstIndex(tails.length, (at) => (candidates[tails[at] ?? 0]?.[1] ?? 0) >= j);
     previous[k] = low ? (tails[low - 1] ?? -1) : -1;
     tails[low] = k;
   });

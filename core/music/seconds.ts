@@ -1,3 +1,4 @@
+import { firstIndex } from './firstIndex.ts';
 import type { Part } from './part.ts';
 import { quarters } from './time.ts';
 
@@ -37,15 +38,7 @@ function legs(part: Part, assumedTempo: number): Leg[] {
  */
 export function tempoMap(part: Part, assumedTempo: number): TempoMap {
   const all = legs(part, assumedTempo);
-  const legAt = (position: number): Leg => {
-    let [low, high] = [0, all.length - 1];
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if (all[middle]!.from <= position) low = middle;
-      else high = middle - 1;
-    }
-    return all[low]!;
-  };
+  const legAt = (position: number): Leg => all[Math.max(0, firstIndex(all.length, (at) => all[at]!.from > position) - 1)]!;
   return {
     at(position) {
       const leg = legAt(position);

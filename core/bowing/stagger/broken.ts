@@ -18,7 +18,6 @@ export interface Broken {
 
 const seconds = (value: number) => `${Number(value.toFixed(2))} s`;
 
-/** The other way. */
 /** Directions of the strokes around so many changes. Example: `directionsOf('down', 2)` is down, up, down. */
 export function directionsOf(start: Direction, changes: number): Direction[] {
   return Array.from({ length: changes + 1 }, (_, k) => (k % 2 === 0 ? start : turned(start)));

@@ -110,9 +110,13 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
   const enough = enoughFor(model, effort);
   const draft = build(model, chance, new Float64Array(model.usable.length));
   let best: Found = { changes: [...draft.changes], total: draft.total, bound: 0, isImpossible: false };
+  const isBetter = (): boolean => {
+    if (draft.total >= best.total) return false;
+    best = { ...best, changes: [...draft.changes], total: draft.total };
+    return true;
+  };
   const keep = (bound: number) => {
-    if (draft.total < best.total) best = { ...best, changes: [...draft.changes], total: draft.total };
-    else restoreTo(model, draft, best.changes);
+    if (!isBetter()) restoreTo(model, draft, best.changes);
     return (best = { ...best, bound });
   };
   yield best;
@@ -155,7 +159,7 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
   const rough = best.changes;
   for (let warmth = WARM; warmth > COOL && !best.isImpossible && best.total > enough(least); warmth *= FALL) {
     improve(model, draft, quickPrices, effort.tries, enough(least), chance, warmth);
-    if (draft.total < best.total) yield (best = { ...best, changes: [...draft.changes], total: draft.total });
+    if (isBetter()) yield best;
   }
   if (best.isImpossible || best.total <= enough(least)) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);
@@ -173,7 +177,7 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
     if (isAlike(master)) restoreTo(model, draft, dived(master, root, round, chance));
     else rechoose(master, draft, free, met, (choice, known) => plunge(choice, known, round * JITTER, chance, NODES));
     improve(model, draft, prices, effort.tries, enough(bound), chance);
-    if (draft.total < best.total) best = { ...best, changes: [...draft.changes], total: draft.total };
+    isBetter();
     yield best;
     const isCheaper = best.total < before.best || (draft.total < before.total && best.total > enough(bound, NEARLY));
     if (draft.total > before.total) restoreTo(model, draft, before.changes);

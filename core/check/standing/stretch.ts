@@ -1,5 +1,6 @@
 import type { BowEvent, Voice } from '../../bowing/events.ts';
 import type { Mark } from '../../music/mark.ts';
+import { firstIndex } from '../../music/firstIndex.ts';
 import type { Stretch } from '../../music/stretches.ts';
 import type { PartMusic } from '../context.ts';
 import type { CheckSettings } from '../settings.ts';
@@ -15,13 +16,7 @@ const SILENCE = 4;
 
 /** First event of a voice in measure `ordinal` or after it. */
 export function firstIn(voice: Voice, ordinal: number): number {
-  let [low, high] = [0, voice.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (voice[middle]!.measure < ordinal) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return firstIndex(voice.length, (at) => voice[at]!.measure >= ordinal);
 }
 
 /** Marks by note, of one reading of the part or more. */

@@ -2,15 +2,13 @@ import { checkPart } from '../../../core/check/checkPart.ts';
 import { standingCheck } from '../../../core/check/standing/standingCheck.ts';
 import type { StringPart } from '../../../core/music/part.ts';
 import { seatsFor } from '../../../core/music/seat.ts';
+import { processorTime } from '../processorTime.ts';
 import { chance } from '../../support/chance.ts';
 import { anyMark, anyMarks, longPart } from '../../support/longPart.ts';
 
-/** Time on the processor, in milliseconds: other work on the machine does not count. */
 function timed<T>(work: () => T): { result: T; ms: number } {
-  const start = process.cpuUsage();
-  const result = work();
-  const { user, system } = process.cpuUsage(start);
-  return { result, ms: (user + system) / 1000 };
+  const since = processorTime();
+  return { result: work(), ms: since() };
 }
 
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;

@@ -2,10 +2,9 @@ import { type BowEvent, bowEvents, type Voice } from '../../../core/bowing/event
 import { instrumentNamed } from '../../../core/instruments/instrumentNamed.ts';
 import type { Instrument } from '../../../core/instruments/instrument.ts';
 import type { Finger, Mark, MarkValue } from '../../../core/music/mark.ts';
-import type { Note } from '../../../core/music/part.ts';
+import type { Note, StringPart } from '../../../core/music/part.ts';
 import { slurredNotes } from '../../../core/music/slurredNotes.ts';
 import { tempoMap } from '../../../core/music/seconds.ts';
-import type { StringPart } from '../../../core/music/part.ts';
 import { bows, type Passage } from './marked.ts';
 
 export interface Bow {

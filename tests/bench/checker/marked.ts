@@ -13,7 +13,6 @@ import { seatsFor } from '../../../core/music/seat.ts';
 import { tempoMap } from '../../../core/music/seconds.ts';
 import { corpusEditions, stringParts } from '../../support/corpus.ts';
 
-
 const QUICK = { rounds: 1, tries: 200, pivots: 2000, near: 0 };
 const PLANS_A_PART = 6;
 export const SEATS = seatsFor(12);

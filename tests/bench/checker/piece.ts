@@ -3,17 +3,15 @@ import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { checkPiece, packed } from '../../../server/jobs/checkPiece.ts';
 import { lookThrough } from '../../../server/jobs/lookThrough.ts';
 import { corpusScores, CORPUS, stringParts } from '../../support/corpus.ts';
+import { processorTime } from '../processorTime.ts';
 import { marked, SEATS } from './marked.ts';
 
 /** Whole movements looked through, every string part beside all the others, beside reading their files; and how long the server stands still while a worker does it. */
 if (!CORPUS) throw new Error('Set CORPUS_DIR to the folder that holds scores/.');
 
-/** Time on the processor, in milliseconds: other work on the machine does not count. */
 async function timed<T>(work: () => T | Promise<T>): Promise<{ result: T; ms: number }> {
-  const start = process.cpuUsage();
-  const result = await work();
-  const { user, system } = process.cpuUsage(start);
-  return { result, ms: (user + system) / 1000 };
+  const since = processorTime();
+  return { result: await work(), ms: since() };
 }
 
 const share = (part: number, whole: number): string => (part / whole).toFixed(2);

@@ -10,6 +10,7 @@ import { USUAL_HAND } from '../../../core/hand/reach.ts';
 import { violin } from '../../../core/instruments/violin.ts';
 import { cheapestPath } from '../../../core/search/cheapestPath.ts';
 import { chance } from '../../support/chance.ts';
+import { processorTime } from '../processorTime.ts';
 
 /** A wandering line in C major, eight notes a measure; invented. */
 function wandering(count: number) {
@@ -23,12 +24,10 @@ function wandering(count: number) {
   return lineFrom({ instrument: 'violin', tempo: 100, notes }).line;
 }
 
-/** Time on the processor: other work on the machine does not count. */
 function seconds(work: () => void): number {
-  const start = process.cpuUsage();
+  const since = processorTime();
   work();
-  const { user, system } = process.cpuUsage(start);
-  return (user + system) / 1e6;
+  return since() / 1000;
 }
 
 const median = (work: () => void, runs = 5): number => Array.from({ length: runs }, () => seconds(work)).sort((a, b) => a - b)[runs >> 1]!;

@@ -1,5 +1,6 @@
 import type { StaggeredPassage } from '../../../bowing/passages.ts';
 import type { Stroke } from '../../../bowing/strokes.ts';
+import { firstIndex } from '../../../music/firstIndex.ts';
 import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
@@ -11,15 +12,7 @@ interface Arrival {
 }
 
 /** Index of the first bow that begins on this event or later. */
-function firstFrom(strokes: readonly Stroke[], event: number): number {
-  let [low, high] = [0, strokes.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (strokes[middle]!.begins.event < event) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
+const firstFrom = (strokes: readonly Stroke[], event: number): number => firstIndex(strokes.length, (at) => strokes[at]!.begins.event >= event);
 
 /** How a player whose bows these are arrives after the passage; null where a sign, a retake, silence or a tremolo settles it. */
 function arrivalOf(strokes: readonly Stroke[], passage: StaggeredPassage, retakeRest: number): Arrival | null {
