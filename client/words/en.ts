@@ -1,6 +1,7 @@
 import type { Stage } from '../../core/agreement/state.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
+import { board } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
 
@@ -156,6 +157,7 @@ export const en = {
     taken: (letter: string, n: number) => `Fingering ${letter} is in the pencil: ${count(n, 'mark').toLowerCase()}. Enter lays it as a slip, z takes it back.`,
   },
   hair,
+  board,
   beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),

@@ -3,6 +3,7 @@ import type { Offer } from '../../../fingering/messages.ts';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { words } from '../../../words/words.ts';
+import { BoardView } from '../board/BoardView.tsx';
 import type { Desk } from '../desk.ts';
 import { pencilled } from '../shownMarks.ts';
 import { Slip } from '../Slip.tsx';
@@ -41,6 +42,7 @@ function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 
         <p>
           <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
         </p>
+        <BoardView desk={desk} path={offer.path} name={name} />
         {offer.cautions.map((caution) => (
           <p key={caution} className="watch">
             {caution}
