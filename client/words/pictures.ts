@@ -9,3 +9,12 @@ export const board = {
   reach: (mm: number) => `The finger lies ${mm} mm outside the hand.`,
   unit: 'mm',
 };
+
+export const compare = {
+  title: (a: string, b: string) => `Fingering ${a} above, fingering ${b} below`,
+  staff: (a: string, b: string) => `The music with the figures of ${a} above the staff, and below it those of ${b} where they are not the same`,
+  rule: 'A thick rule beside the staff says where the two are not the same.',
+  note: 'Note',
+  lay: { a: 'lay it above', b: 'lay it below' },
+  apart: 'put the two away',
+};

@@ -79,6 +79,7 @@ function enter(desk: Desk): void {
 
 function leave(desk: Desk): void {
   if (desk.keys) return desk.setKeys(false);
+  if (desk.offers.sides) return desk.offers.apart();
   if (desk.offers.asked) return desk.offers.leave();
   if (desk.caret.open !== null) return desk.move({ type: 'close' });
   if (desk.caret.at !== null) desk.move({ type: 'put', at: desk.caret.at });
@@ -203,11 +204,12 @@ export function perform(desk: Desk, command: Command): void {
     case 'say':
       return desk.setLine({ kind: 'say', measure: desk.caret.open ?? Math.max(1, hereIn(desk)), proposal: slipsHere(desk).slip?.id ?? null });
     case 'setAside': {
+      if (desk.offers.found?.offers.length) return desk.offers.lay('a');
       const { slip } = slipsHere(desk);
       return slip ? desk.setLine({ kind: 'aside', proposal: slip.id }) : desk.say(words.stand.noSlip);
     }
     case 'takeBack':
-      return takeBack(desk);
+      return desk.offers.found?.offers.length ? desk.offers.lay('b') : takeBack(desk);
     case 'mute':
       return mute(desk);
     case 'history':
