@@ -7,7 +7,7 @@ import { acrossAt, type BoardFinger, type BoardShapes } from './boardShapes.ts';
 /** Staff spaces from nut to bridge, and between the outer strings at the nut: across, the strings lie further apart than to scale, or they could not be told apart. */
 const LONG = 38;
 const APART = 3.2;
-const MARGIN = { left: 1.6, right: 4, top: 4.4, bottom: 3.6 };
+const MARGIN = { left: 1.6, right: 4, top: 4.4, bottom: 4 };
 /** Half a finger, and how far its tip lies before the middle of the string. */
 const HALF = 0.85;
 

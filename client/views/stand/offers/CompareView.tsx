@@ -21,7 +21,7 @@ interface Props {
 function Told({ desk, above, below, names, pair }: { desk: Desk; above: Offer; below: Offer; names: readonly [string, string]; pair: Pair }): ReactNode {
   const texts = new Map(below.steps.map(({ note, text }) => [note, text]));
   return (
-    <div className="told">
+    <>
       <p>
         <b>{words.section.inWords}</b> {pair.sentences.join(' ')} {pair.costs}
       </p>
@@ -47,7 +47,7 @@ function Told({ desk, above, below, names, pair }: { desk: Desk; above: Offer; b
           </tbody>
         </table>
       </details>
-    </div>
+    </>
   );
 }
 
@@ -77,17 +77,23 @@ export function CompareView({ desk, systemId, drawing, reach }: Props): ReactNod
   return (
     <section className="compare" aria-label={title}>
       <h3>{title}</h3>
-      <Side desk={desk} drawing={drawing} offer={above} letter={letters[0]} setting={settings[0]} below={false} />
-      <Slip id="compared" label={words.compare.staff(...letters)} systemId={systemId} drawing={drawing} reach={reach} marks={marks} selected={selected(desk.caret, desk.walk.ids)} chosen={false} strings="own" onChoose={() => {}} />
-      <Side desk={desk} drawing={drawing} offer={below} letter={letters[1]} setting={settings[1]} below />
-      <div className="boards">
-        <BoardView desk={desk} path={above.path} name={names[0]} />
-        <BoardView desk={desk} path={below.path} name={names[1]} />
+      <div className="offer-whole">
+        <div className="both">
+          <Side desk={desk} drawing={drawing} offer={above} letter={letters[0]} setting={settings[0]} below={false} />
+          <Slip id="compared" label={words.compare.staff(...letters)} systemId={systemId} drawing={drawing} reach={reach} marks={marks} selected={selected(desk.caret, desk.walk.ids)} chosen={false} strings="own" onChoose={() => {}} />
+          <Side desk={desk} drawing={drawing} offer={below} letter={letters[1]} setting={settings[1]} below />
+        </div>
+        <div className="told">
+          <div className="boards">
+            <BoardView desk={desk} path={above.path} name={names[0]} />
+            <BoardView desk={desk} path={below.path} name={names[1]} />
+          </div>
+          <Told desk={desk} above={above} below={below} names={names} pair={pair} />
+          <button type="button" onClick={desk.offers.apart}>
+            {words.compare.apart} <kbd aria-hidden="true">Esc</kbd>
+          </button>
+        </div>
       </div>
-      <Told desk={desk} above={above} below={below} names={names} pair={pair} />
-      <button type="button" onClick={desk.offers.apart}>
-        {words.compare.apart} <kbd aria-hidden="true">Esc</kbd>
-      </button>
     </section>
   );
 }

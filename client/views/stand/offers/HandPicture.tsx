@@ -10,6 +10,8 @@ import { handShapes, type HandNote, type HandSetting } from './handShapes.ts';
 
 /** String lines of a note, thin and close: one for the highest, four for the lowest. */
 const LINE_GAP = 0.3;
+/** Room for the rule that says what differs. */
+const RULED = 1;
 
 function Sounding({ note, lit, onNote }: { note: HandNote; lit: boolean; onNote(note: string): void }): ReactNode {
   const pointed = useIsPointed(note.note);
@@ -54,11 +56,13 @@ export function HandPicture({ path, geometry, inHand, label, onNote, setting, be
   useEffect(() => () => point(null), []);
   if (!shapes) return <p className="none">{words.offers.elsewhere}</p>;
   const { x0, x1, height } = shapes;
+  const over = below && shapes.differs.length ? RULED : 0;
+  const whole = height + (shapes.differs.length ? RULED : 0);
   const columns = shapes.notes.filter(({ note }) => inHand.includes(note)).map(({ x }) => x);
   return (
-    <svg className="music hand" viewBox={`${x0} 0 ${x1 - x0} ${height}`} role="img" aria-label={label} style={{ marginLeft: `calc(${x0} * var(--sp))`, width: `calc(${x1 - x0} * var(--sp))`, height: `calc(${height} * var(--sp))` }}>
-      {columns.length ? <rect className="caret" x={Math.min(...columns) - 1.1} width={Math.max(...columns) - Math.min(...columns) + 2.2} y={0} height={height} /> : null}
-      <PointedColumn geometry={geometry} y={0} height={height} />
+    <svg className="music hand" viewBox={`${x0} ${-over} ${x1 - x0} ${whole}`} role="img" aria-label={label} style={{ marginLeft: `calc(${x0} * var(--sp))`, width: `calc(${x1 - x0} * var(--sp))`, height: `calc(${whole} * var(--sp))` }}>
+      {columns.length ? <rect className="caret" x={Math.min(...columns) - 1.1} width={Math.max(...columns) - Math.min(...columns) + 2.2} y={-over} height={whole} /> : null}
+      <PointedColumn geometry={geometry} y={-over} height={whole} />
       <path className="band" d={shapes.band} />
       {shapes.reaches.map((d) => (
         <path key={d} className="reach" d={d} />
@@ -75,7 +79,7 @@ export function HandPicture({ path, geometry, inHand, label, onNote, setting, be
         </g>
       ))}
       {shapes.differs.map(({ x0: from, x1: to }) => (
-        <path key={from} className="differs" d={`M${from} ${below ? 0.2 : height - 0.2}H${to}`} />
+        <path key={from} className="differs" d={`M${from} ${below ? 0.3 - RULED : height + RULED - 0.3}H${to}`} />
       ))}
       {shapes.positions.map(({ x, y, position }) => (
         <text key={x} className="posname" x={x - 0.8} y={y}>
