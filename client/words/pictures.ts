@@ -1,3 +1,5 @@
+import { count } from './english.ts';
+
 /** Words of the pictures: the fingerboard, two fingerings side by side, the past of a measure. */
 export const board = {
   title: (name: string) => `The hand on the fingerboard, ${name}`,
@@ -17,4 +19,22 @@ export const compare = {
   note: 'Note',
   lay: { a: 'lay it above', b: 'lay it below' },
   apart: 'put the two away',
+};
+
+const slipOf = (what: string) => (slip: string | null): string => `${what} ${slip ?? ''}`.trim();
+
+export const past = {
+  title: (measure: string) => `The history of measure ${measure}`,
+  picture: 'The history as a picture; it scrolls sideways',
+  sum: (slips: number, moments: number) => `${count(slips, 'slip')}, ${count(moments, 'moment').toLowerCase()} from left to right; the list below says each.`,
+  itself: 'talk',
+  working: 'The history is being fetched.',
+  failed: 'The history could not be fetched. What this stand knows is listed below.',
+  again: 'try again',
+  none: 'Nothing was laid or said here yet.',
+  off: 'put the history away',
+  kinds: {
+    proposed: slipOf('laid slip'), revised: slipOf('wrote anew slip'), for: slipOf('voted for'), against: slipOf('voted against'), voteTaken: slipOf('took the vote back on'), adopted: slipOf('inked in'),
+    setAside: slipOf('set aside'), withdrawn: slipOf('took back'), said: (slip: string | null) => (slip ? `said of ${slip}` : 'said'), settled: (slip: string | null) => (slip ? `settled what was said of ${slip}` : 'settled what was said'),
+  },
 };
