@@ -20,7 +20,7 @@ export function BoardView({ desk, path, name }: { desk: Desk; path: readonly Han
     <figure className="on-board" data-on-board={moment.note}>
       <BoardPicture shapes={shapes} position={shapes.thumb ? words.board.thumb : words.offers.position(moment.position)} label={`${words.board.title(name)}. ${said}`} />
       <figcaption>
-        <b>{name}</b> {said}
+        <b>{name}.</b> {said}
       </figcaption>
     </figure>
   );

@@ -18,8 +18,13 @@ interface Props {
   reach: { x0: number; x1: number };
 }
 
-function Told({ desk, above, below, names, pair }: { desk: Desk; above: Offer; below: Offer; names: readonly [string, string]; pair: Pair }): ReactNode {
-  const texts = new Map(below.steps.map(({ note, text }) => [note, text]));
+interface Two {
+  above: Offer;
+  below: Offer;
+  pair: Pair;
+}
+
+function Told({ above, below, pair }: Two): ReactNode {
   return (
     <>
       <p>
@@ -28,26 +33,32 @@ function Told({ desk, above, below, names, pair }: { desk: Desk; above: Offer; b
       <p>{above.totals}</p>
       <p>{below.totals}</p>
       {pair.differs.length ? <p className="none">{words.compare.rule}</p> : null}
-      <details>
-        <summary>{words.offers.steps}</summary>
-        <table>
-          <thead>
-            <tr>
-              {[words.compare.note, ...names].map((name) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {above.steps.map(({ note, name, text }) => (
-              <StepRow key={note} desk={desk} note={note} pitch={pair.differs.includes(note) ? `${name} ≠` : name} texts={[text, texts.get(note) ?? '']} />
-            ))}
-          </tbody>
-        </table>
-      </details>
     </>
+  );
+}
+
+function Steps({ desk, above, below, names, pair }: Two & { desk: Desk; names: readonly [string, string] }): ReactNode {
+  const texts = new Map(below.steps.map(({ note, text }) => [note, text]));
+  return (
+    <details>
+      <summary>{words.offers.steps}</summary>
+      <table>
+        <thead>
+          <tr>
+            {[words.compare.note, ...names].map((name) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {above.steps.map(({ note, name, text }) => (
+            <StepRow key={note} desk={desk} note={note} pitch={pair.differs.includes(note) ? `${name} ≠` : name} texts={[text, texts.get(note) ?? '']} />
+          ))}
+        </tbody>
+      </table>
+    </details>
   );
 }
 
@@ -84,11 +95,12 @@ export function CompareView({ desk, systemId, drawing, reach }: Props): ReactNod
           <Side desk={desk} drawing={drawing} offer={below} letter={letters[1]} setting={settings[1]} below />
         </div>
         <div className="told">
+          <Told above={above} below={below} pair={pair} />
           <div className="boards">
             <BoardView desk={desk} path={above.path} name={names[0]} />
             <BoardView desk={desk} path={below.path} name={names[1]} />
           </div>
-          <Told desk={desk} above={above} below={below} names={names} pair={pair} />
+          <Steps desk={desk} above={above} below={below} names={names} pair={pair} />
           <button type="button" onClick={desk.offers.apart}>
             {words.compare.apart} <kbd aria-hidden="true">Esc</kbd>
           </button>

@@ -48,7 +48,7 @@ export function PastView({ desk, measure }: { desk: Desk; measure: number }): Re
           <ol>
             {moments.map(({ at, name: who, kind, slip, text }, i) => (
               <li key={i} className={lit === i ? 'lit' : undefined} onPointerEnter={() => setLit(i)} onPointerLeave={() => setLit(null)}>
-                <time dateTime={at}>{day(at)}</time> <b>{who}</b> {words.past.kinds[kind](slip === null ? null : name(slip))}
+                {i === 0 || day(at) !== day(moments[i - 1]!.at) ? <time dateTime={at}>{day(at)}</time> : null} <b>{who}</b> {words.past.kinds[kind](slip === null ? null : name(slip))}
                 {text ? `: ${text}` : ''}
               </li>
             ))}

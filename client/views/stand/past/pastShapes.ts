@@ -25,7 +25,7 @@ export interface PastShapes {
 
 const LEFT = 5;
 const RIGHT = 2;
-const TOP = 3.2;
+const TOP = 4.4;
 const LANE = 4.4;
 /** All of it, where many things happened; the steps between two moments. */
 const WIDTH = 40;
