@@ -32,6 +32,7 @@ export const past = {
   failed: 'The history could not be fetched. What this stand knows is listed below.',
   again: 'try again',
   none: 'Nothing was laid or said here yet.',
+  show: 'its history, from the first slip on',
   off: 'put the history away',
   kinds: {
     proposed: slipOf('laid slip'), revised: slipOf('wrote anew slip'), for: slipOf('voted for'), against: slipOf('voted against'), voteTaken: slipOf('took the vote back on'), adopted: slipOf('inked in'),

@@ -58,7 +58,13 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
           </p>
         ))}
         <Talk desk={desk} measure={measure} proposal={null} />
-        {desk.past === measure ? <PastView key={measure} desk={desk} measure={measure} /> : null}
+        {desk.past === measure ? (
+          <PastView key={measure} desk={desk} measure={measure} />
+        ) : (
+          <button type="button" className="show-past" onClick={() => desk.setPast(measure)}>
+            {words.past.show} <kbd aria-hidden="true">q</kbd>
+          </button>
+        )}
         <Past desk={desk} measure={measure} />
       </div>
     </section>

@@ -69,6 +69,12 @@ describe('the picture of the hand', () => {
     expect(range[1]).toBeGreaterThan(150);
   });
 
+  it('names a position clear of the figure it begins with', () => {
+    const shapes = handShapes([moment('a', { finger: 4, stopped: 90 }), moment('b', { ...high, finger: 1 })], geometry)!;
+    shapes.positions.forEach(({ y }, i) => expect(y).toBeLessThanOrEqual(shapes.notes[i]!.y - 1));
+    for (const { y } of shapes.positions) expect(y).toBeGreaterThan(1.2);
+  });
+
   it('rules the notes that are played differently, neighbours as one', () => {
     const { differs } = handShapes(['a', 'b', 'c', 'd'].map((note) => moment(note)), geometry, { differs: new Set(['a', 'b', 'd']) })!;
     expect(differs.map(({ x0, x1 }) => [x0 < 5 && x1 > 15, x0 > 25])).toEqual([[true, false], [false, true]]);

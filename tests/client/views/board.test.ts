@@ -58,6 +58,14 @@ describe('the fingerboard in mm', () => {
     expect(named(boardShapes(violin, moment(violin, 4, 1, 3)))).toEqual(['1!', '2', '3', '4']);
   });
 
+  it('draws no finger over the sounding one', () => {
+    for (const instrument of [violin, instrumentNamed('viola'), cello, bass]) for (const above of [3, 4, 5, 6, 7]) for (const finger of [1, 2, 3, 4] as const) {
+      const { fingers, length } = boardShapes(instrument, moment(instrument, 3, finger, above));
+      const black = fingers.find(({ sounding }) => sounding)!;
+      for (const other of fingers) if (other !== black) expect(Math.abs(other.mm - black.mm)).toBeGreaterThanOrEqual(length * 0.0299);
+    }
+  });
+
   it('has no sounding finger on an open string, while the hand stays where it was', () => {
     const shapes = boardShapes(violin, moment(violin, 2, 0, null));
     expect(shapes.open).toBe(true);

@@ -37,6 +37,8 @@ const THUMB_FROM: Semitones = 13.5;
 const THUMB_HAND: readonly Semitones[] = [0, 2, 3];
 /** A finger's breadth of the frame's edge is no reach. */
 const EDGE: Millimetres = 3;
+/** Least room between the sounding finger and the next, as a share of the string: chosen, not measured. */
+const BREADTH = 0.03;
 const SCALE: Record<Instrument['name'], Millimetres> = { violin: 50, viola: 50, cello: 100, 'double-bass': 200 };
 
 const semitonesAt = (mm: Millimetres, length: Millimetres): Semitones => -12 * Math.log2(1 - mm / length);
@@ -58,8 +60,12 @@ function fingersOf(instrument: Instrument, { finger, low, stopped }: HandMoment,
   if (stopped === null) return hand;
   const name = String(finger) as BoardFinger['finger'];
   const place = hand.findIndex((each) => each.finger === name);
-  // A finger that reaches pushes aside those that would lie past it.
-  const kept = hand.filter((each, i) => each.finger !== name && (i < place ? each.mm < stopped : each.mm > stopped));
+  const breadth = stringLength * BREADTH;
+  // A finger that reaches leaves no room for those that would lie past it, and pushes aside those it touches.
+  const kept = hand.flatMap((each, i): BoardFinger[] => {
+    if (each.finger === name || (i < place ? each.mm >= stopped : each.mm <= stopped)) return [];
+    return [{ ...each, mm: i < place ? Math.min(each.mm, stopped - breadth) : Math.max(each.mm, stopped + breadth) }];
+  });
   return [...kept, { finger: name, mm: stopped, sounding: true }].sort((a, b) => a.mm - b.mm);
 }
 

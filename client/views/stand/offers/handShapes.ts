@@ -35,10 +35,10 @@ export interface HandShapes {
   x1: number;
 }
 
-const HEIGHT = 11;
+const HEIGHT = 12;
 /** Room for open strings under the band, and for names over it. */
 const UNDER = 2.2;
-const OVER = 1.6;
+const OVER = 2.6;
 /** Share of the way to the next note that a shift takes; a hand that follows late moves as long after its note. */
 const SLOPE = 0.35;
 /** Half the widest wedge. */
@@ -49,8 +49,10 @@ const SILENT = 0.05;
 const [FINE, COARSE] = [20, 50];
 const LONG = 100;
 
+/** Height of a figure over its place, and air. */
+const FIGURE = 1.2;
 /** Notes nearer than this have no room for a figure each. */
-const CROWD = 2.4;
+const CROWD = 3.4;
 /** Names of positions nearer than this would run into each other. */
 const NAMES_APART = 2.6;
 
@@ -106,7 +108,7 @@ export function handShapes(path: readonly HandMoment[], geometry: Geometry, { to
       upper.push(at(before ? x : x - 0.9, y(moment.high)));
       lower.push(at(before ? x : x - 0.9, y(moment.low)));
     }
-    if ((before === undefined || moves) && x - (positions.at(-1)?.x ?? -Infinity) >= NAMES_APART) positions.push({ x, y: y(moment.high) - 0.5, position: moment.position });
+    if ((before === undefined || moves) && x - (positions.at(-1)?.x ?? -Infinity) >= NAMES_APART) positions.push({ x, y: Math.min(y(moment.high) - 0.5, y(moment.stopped ?? moment.low) - FIGURE), position: moment.position });
     if (!next) {
       upper.push(at(end - 0.4, y(moment.high)));
       lower.push(at(end - 0.4, y(moment.low)));
