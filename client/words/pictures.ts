@@ -18,6 +18,7 @@ export const compare = {
   rule: 'A thick rule beside the staff says where the two are not the same.',
   note: 'Note',
   lay: { a: 'lay it above', b: 'lay it below' },
+  short: { a: 'above', b: 'below' },
   apart: 'put the two away',
 };
 
