@@ -43,7 +43,21 @@ export interface Offer {
   cautions: string[];
 }
 
+/** Two fingerings of the passage side by side, the earlier letter first. */
+export interface Pair {
+  a: number;
+  b: number;
+  /** Notes they play differently, in order. */
+  differs: string[];
+  /** Where they part and what each does there. */
+  sentences: string[];
+  /** Which costs more and by what; null where they cost the same. */
+  costs: string | null;
+}
+
 export interface Offers {
   offers: Offer[];
+  /** Every two of them. */
+  pairs: Pair[];
   refusals: { note: string; text: string }[];
 }

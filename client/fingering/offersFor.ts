@@ -18,7 +18,7 @@ import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
 import { numberOf } from '../library/partIndex.ts';
-import { LETTERS, type Offer, type Offers, type Question } from './messages.ts';
+import { LETTERS, type Offer, type Offers, type Pair, type Question } from './messages.ts';
 
 const BEST = 5;
 
@@ -32,10 +32,15 @@ interface Asked {
   words: HandWords;
 }
 
-function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fingering: PlainFingering, first: PlainFingering, letter: string): Offer {
+function pairOf({ played, words }: Asked, fingerings: readonly PlainFingering[], a: number, b: number): Pair {
+  const comparison = compareFingerings(played, fingerings[a]!, fingerings[b]!);
+  const { differences, costs } = explain(words, played, comparison, [LETTERS[a]!, LETTERS[b]!]);
+  return { a, b, differs: comparison.differing, sentences: differences, costs };
+}
+
+function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fingering: PlainFingering, beside: string[], letter: string): Offer {
   const facts = handFacts(played, fingering);
   const nameOf = noteNames(words, played.line);
-  const beside = fingering === first ? null : explain(words, played, compareFingerings(played, first, fingering), [LETTERS[0]!, letter]);
   const caution = cautionWords(words, facts);
   const instead = options.hand === undefined ? null : withinHand(played.instrument, played.line, tempo, fingering, options);
   return {
@@ -47,7 +52,7 @@ function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fing
     terms: Object.entries(fingering.terms).map(([term, cost]) => ({ term: words.terms[term] ?? term, cost })).filter(({ cost }) => Math.abs(cost) >= 0.005).sort((a, b) => Math.abs(b.cost) - Math.abs(a.cost)),
     steps: facts.steps.map((step) => ({ note: step.note, name: nameOf(step.note), text: stepWords(words, step, nameOf) })),
     totals: totalWords(words, letter, facts),
-    beside: beside?.differences ?? [],
+    beside,
     cautions: [...(caution === null ? [] : [caution]), ...(instead === null ? [] : withinHandWords(words, played, fingering, instead))],
   };
 }
@@ -75,8 +80,7 @@ export function offersFor(part: Part, question: Question): Offers {
   const words: HandWords = { ...HAND_IN_ENGLISH, measure, measures: (a, b) => (a === b ? `Measure ${called.get(a) ?? a}` : `Measures ${called.get(a) ?? a} to ${called.get(b) ?? b}`) };
 
   const suggested = fingerLine(instrument, line, tempo, { ...options, best: BEST });
-  const [first] = suggested.fingerings;
-  if (first === undefined) return { offers: [], refusals: suggested.refusals };
+  if (suggested.fingerings.length === 0) return { offers: [], pairs: [], refusals: suggested.refusals };
   const asked: Asked = { played, tempo, options, words };
   const settled = (marks: readonly Mark[]): PlainFingering[] => {
     const pins = pinsOf([...marks.filter((mark) => notes.has(mark.note)), ...pencilled]);
@@ -87,5 +91,7 @@ export function offersFor(part: Part, question: Question): Offers {
     ...settled(question.standing).map((fingering) => ({ by: 'section' as const, fingering })),
     ...settled(printedIn(part, notes)).map((fingering) => ({ by: 'print' as const, fingering })),
   ];
-  return { offers: known.map(({ by, fingering }, i) => offerOf(asked, by, fingering, first, LETTERS[i]!)), refusals: suggested.refusals };
+  const fingerings = known.map(({ fingering }) => fingering);
+  const pairs = fingerings.flatMap((_, a) => fingerings.slice(a + 1).map((_other, i) => pairOf(asked, fingerings, a, a + 1 + i)));
+  return { pairs, offers: known.map(({ by, fingering }, i) => offerOf(asked, by, fingering, pairs.find(({ a, b }) => a === 0 && b === i)?.sentences ?? [], LETTERS[i]!)), refusals: suggested.refusals };
 }

@@ -5,7 +5,7 @@ export type Command =
   | ({ do: 'mark' } & Sign)
   | { do: 'step'; by: 1 | -1; unit: 'note' | 'measure'; extend: boolean }
   | { do: 'seat'; by: 1 | -1 }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' };
 
 export interface KeyPress {
   key: string;
@@ -43,6 +43,7 @@ const SIMPLE: Record<string, Command> = {
   b: { do: 'takeBack' },
   m: { do: 'mute' },
   i: { do: 'history' },
+  q: { do: 'past' },
   p: { do: 'pencil' },
   l: { do: 'light' },
   '+': { do: 'for' },

@@ -24,6 +24,8 @@ export interface Comparison {
   a: FingeringFacts;
   b: FingeringFacts;
   differences: Difference[];
+  /** Every note played differently, in order; without those between that both play alike. */
+  differing: string[];
   /** Largest difference first; the sums are the two costs. */
   terms: TermDifference[];
   cost: { a: number; b: number; difference: number };
@@ -80,5 +82,6 @@ export function compareFingerings(played: PlayedLine, a: PlainFingering, b: Plai
     const inside = rows.slice(span[0], span[1] + 1);
     return { notes: inside.map(({ note }) => note), measures: [inside[0]!.measure, inside.at(-1)!.measure], a: sideOf(rows, span, 'a'), b: sideOf(rows, span, 'b') };
   });
-  return { a: one, b: other, differences, terms: termsOf(a, b), cost: { a: a.cost, b: b.cost, difference: b.cost - a.cost } };
+  const differing = rows.filter((row) => !sameWay(row.a, row.b)).map(({ note }) => note);
+  return { a: one, b: other, differences, differing, terms: termsOf(a, b), cost: { a: a.cost, b: b.cost, difference: b.cost - a.cost } };
 }

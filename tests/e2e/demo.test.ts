@@ -12,6 +12,7 @@ import { added, owedSigns, signsOf } from './exported.ts';
 import { openHouse, type House } from './house.ts';
 import { openLine, type Line } from './line.ts';
 import { Librarian } from './librarian.ts';
+import { comparesTwo, readsHistory } from './pictures.ts';
 import { Player } from './player.ts';
 import { Reader, signIn } from './reader.ts';
 
@@ -212,6 +213,10 @@ describe('fingerings asked for at the stand', PATIENT, () => {
     await page.locator('.system [data-pointed]').waitFor({ state: 'detached' });
   });
 
+  it('lie two about one staff, compared in words and as rows, each step the same note everywhere', async () => {
+    await comparesTwo(principal, part.part.measures.find(({ number }) => number === '9')!.notes.filter(({ rest }) => !rest).map(({ id }) => id));
+  });
+
   it('are asked for again with another aim, and told note by note, by keyboard alone', async () => {
     const page = pages.principal;
     const smoothest = page.getByRole('button', { name: 'the smoothest line' });
@@ -247,6 +252,10 @@ describe('fingerings asked for at the stand', PATIENT, () => {
     expect((await proposalsSaying(OFFERED))[0]!.marks.length).toBeGreaterThan(0);
     await principal.press('Escape');
     await player.press('Escape');
+  });
+
+  it('are in the history of their measure, opened by key', async () => {
+    await readsHistory(principal, '9', [/laid slip 9\w: One of those that were worked out/]);
   });
 
   it('follow the player’s own hand, which only that player sees', async () => {

@@ -8,6 +8,7 @@ import { words } from '../../words/words.ts';
 import { slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { Past } from './Past.tsx';
+import { PastView } from './past/PastView.tsx';
 import { measureName } from './sentence.ts';
 import { pencilled } from './shownMarks.ts';
 import { Slip } from './Slip.tsx';
@@ -57,6 +58,13 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
           </p>
         ))}
         <Talk desk={desk} measure={measure} proposal={null} />
+        {desk.past === measure ? (
+          <PastView key={measure} desk={desk} measure={measure} />
+        ) : (
+          <button type="button" className="show-past" onClick={() => desk.setPast(measure)}>
+            {words.past.show} <kbd aria-hidden="true">q</kbd>
+          </button>
+        )}
         <Past desk={desk} measure={measure} />
       </div>
     </section>

@@ -12,6 +12,8 @@ interface Props {
   marks: readonly ShownMark[];
   selected: readonly string[];
   chosen: boolean;
+  /** Strings stand under the slip, or on their own marks' side of the staff. */
+  strings?: 'under' | 'own';
   onChoose(): void;
 }
 
@@ -26,11 +28,11 @@ function inside(geometry: Geometry, { x0, x1 }: { x0: number; x1: number }): Geo
 }
 
 /** A strip of other paper under the open measure: the same engraving, note under note, with what is proposed in pencil. */
-export function Slip({ id, label, systemId, drawing, reach, marks, selected, chosen, onChoose }: Props): ReactNode {
+export function Slip({ id, label, systemId, drawing, reach, marks, selected, chosen, strings = 'under', onChoose }: Props): ReactNode {
   const { geometry } = drawing;
   const { x0, x1 } = reach;
   const here = useMemo(() => inside(geometry, reach), [geometry, reach]);
-  const placed = useMemo(() => placeMarks(here, splitStrings(marks)), [here, marks]);
+  const placed = useMemo(() => placeMarks(here, strings === 'own' ? marks : splitStrings(marks)), [here, marks, strings]);
   const near = geometry.near.filter((box) => box.x1 > x0 && box.x0 < x1);
   const top = Math.min(placed.top, geometry.top - 3, ...near.map(({ y0 }) => y0)) - 1;
   const bottom = Math.max(placed.bottom, geometry.bottom + 2, ...near.map(({ y1 }) => y1)) + 0.8;

@@ -16,6 +16,8 @@ function movesOf(desk: Desk): Move[] {
   if (desk.offers.asked) {
     return [
       ['Enter', words.offers.take, tools.short.take, { do: 'enter' }],
+      ['a', words.compare.lay.a, words.compare.short.a, { do: 'setAside' }],
+      ['b', words.compare.lay.b, words.compare.short.b, { do: 'takeBack' }],
       ['Esc', ...both(tools.close), { do: 'leave' }],
     ];
   }

@@ -79,8 +79,12 @@ function enter(desk: Desk): void {
 
 function leave(desk: Desk): void {
   if (desk.keys) return desk.setKeys(false);
+  if (desk.offers.sides) return desk.offers.apart();
   if (desk.offers.asked) return desk.offers.leave();
-  if (desk.caret.open !== null) return desk.move({ type: 'close' });
+  if (desk.caret.open !== null) {
+    desk.setPast(null);
+    return desk.move({ type: 'close' });
+  }
   if (desk.caret.at !== null) desk.move({ type: 'put', at: desk.caret.at });
 }
 
@@ -106,6 +110,14 @@ export function vote(desk: Desk, which: 'for' | 'against', id?: string): void {
   if (!voted || desk.caret.open === null) return desk.say(words.stand.noSlip);
   const now = voted.votes[desk.caret.open]?.[desk.me.id];
   submit(desk, 'castVote', { proposal: voted.id, revision: voted.revision, measure: desk.caret.open, vote: now === which ? null : which });
+}
+
+/** The history of the open measure, or of the one in hand, which opens for it. */
+function showPast(desk: Desk): void {
+  const measure = desk.caret.open ?? hereIn(desk);
+  if (!measure) return desk.say(words.stand.noNote);
+  desk.setPast(desk.caret.open !== null && desk.past === measure ? null : measure);
+  if (desk.caret.open === null) openMeasure(desk, measure);
 }
 
 function seat(desk: Desk, by: 1 | -1): void {
@@ -203,16 +215,19 @@ export function perform(desk: Desk, command: Command): void {
     case 'say':
       return desk.setLine({ kind: 'say', measure: desk.caret.open ?? Math.max(1, hereIn(desk)), proposal: slipsHere(desk).slip?.id ?? null });
     case 'setAside': {
+      if (desk.offers.found?.offers.length) return desk.offers.lay('a');
       const { slip } = slipsHere(desk);
       return slip ? desk.setLine({ kind: 'aside', proposal: slip.id }) : desk.say(words.stand.noSlip);
     }
     case 'takeBack':
-      return takeBack(desk);
+      return desk.offers.found?.offers.length ? desk.offers.lay('b') : takeBack(desk);
     case 'mute':
       return mute(desk);
     case 'history':
       desk.setHistory(!desk.history);
       return desk.say(desk.history ? words.stand.historyOff : words.stand.historyOn);
+    case 'past':
+      return showPast(desk);
     case 'keys':
       return desk.setKeys(!desk.keys);
     case 'light':

@@ -45,6 +45,9 @@ export interface Desk {
   stopped: boolean;
   history: boolean;
   setHistory(on: boolean): void;
+  /** Measure whose history is shown while it is open. */
+  past: number | null;
+  setPast(measure: number | null): void;
   keys: boolean;
   setKeys(on: boolean): void;
   /** Fingerings asked for. */

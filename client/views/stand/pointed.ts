@@ -22,3 +22,6 @@ export const usePointed = (): string | null => useSyncExternalStore(subscribe, (
 
 /** Whether the pointer is on this note; draws anew only when that changes. */
 export const useIsPointed = (note: string): boolean => useSyncExternalStore(subscribe, () => pointed === note);
+
+/** What an element that stands for a note takes, so that pointing at it or coming to it by key lights the note everywhere. */
+export const pointing = (note: string) => ({ onPointerEnter: () => point(note), onPointerLeave: () => point(null), onFocus: () => point(note), onBlur: () => point(null) });

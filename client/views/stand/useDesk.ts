@@ -31,6 +31,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const [line, setLine] = useState<LineState | null>(null);
   const [message, setMessage] = useState<string | null>(null);
   const [history, setHistory] = useState(false);
+  const [past, setPast] = useState<number | null>(null);
   const [keys, setKeys] = useState(false);
   const [revising, setRevising] = useState<Proposal | null>(null);
 
@@ -68,6 +69,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, revising, setRevising,
   };
 }

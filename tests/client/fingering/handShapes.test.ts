@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { handShapes } from '../../../client/views/stand/offers/handShapes.ts';
+import { handRange, handShapes } from '../../../client/views/stand/offers/handShapes.ts';
 import type { Geometry } from '../../../client/engraving/geometry.ts';
 import type { HandMoment } from '../../../core/fingering/explain/handPath.ts';
 
@@ -48,6 +48,36 @@ describe('the picture of the hand', () => {
       expect(ys.length).toBeGreaterThan(1);
       for (let i = 1; i < ys.length; i++) expect(ys[i - 1]! - ys[i]!).toBeGreaterThan(1.2);
     }
+  });
+
+  it('writes every finger where there is room, and in a crowd only those a player needs to read', () => {
+    const crowd: Geometry = { ...geometry, notes: { a: { x: 5, y: 2, measure: 1 }, b: { x: 6.5, y: 2, measure: 1 }, c: { x: 8, y: 2, measure: 1 }, d: { x: 30, y: 2, measure: 1 } } };
+    const path = ['a', 'b', 'c', 'd'].map((note) => moment(note));
+    const written = (where: Geometry, told?: Set<string>): string[] => handShapes(path, where, told && { told })!.notes.filter(({ figure }) => figure).map(({ note }) => note);
+    expect(written(crowd, new Set(['b']))).toEqual(['b', 'd']);
+    expect(written(geometry, new Set(['b']))).toEqual(['a', 'b', 'c', 'd']);
+    expect(written(crowd)).toEqual(['a', 'b', 'c', 'd']);
+  });
+
+  it('stands on one scale with another where a range is given', () => {
+    const paths = [[moment('a')], [moment('a'), moment('b', { ...high, high: 150 })]];
+    const range = handRange(paths.flat());
+    const [one, other] = paths.map((path) => handShapes(path, geometry, { range })!);
+    expect(one!.notes[0]!.y).toBe(other!.notes[0]!.y);
+    expect(one!.ticks).toEqual(other!.ticks);
+    expect(range[0]).toBeLessThan(31);
+    expect(range[1]).toBeGreaterThan(150);
+  });
+
+  it('names a position clear of the figure it begins with', () => {
+    const shapes = handShapes([moment('a', { finger: 4, stopped: 90 }), moment('b', { ...high, finger: 1 })], geometry)!;
+    shapes.positions.forEach(({ y }, i) => expect(y).toBeLessThanOrEqual(shapes.notes[i]!.y - 1));
+    for (const { y } of shapes.positions) expect(y).toBeGreaterThan(1.2);
+  });
+
+  it('rules the notes that are played differently, neighbours as one', () => {
+    const { differs } = handShapes(['a', 'b', 'c', 'd'].map((note) => moment(note)), geometry, { differs: new Set(['a', 'b', 'd']) })!;
+    expect(differs.map(({ x0, x1 }) => [x0 < 5 && x1 > 15, x0 > 25])).toEqual([[true, false], [false, true]]);
   });
 
   it('draws open strings under the band', () => {

@@ -28,6 +28,18 @@ describe('fingerings for a passage of a part', () => {
     expect(offers[1]!.beside.join(' ')).toMatch(/; b /);
   });
 
+  it('are compared two by two, with the notes that differ and a sentence for each place', () => {
+    const { pairs } = offersFor(part, question);
+    expect(pairs.map(({ a, b }) => `${a}${b}`)).toEqual(['01', '02', '03', '04', '12', '13', '14', '23', '24', '34']);
+    for (const { a, b, differs, sentences } of pairs) {
+      const way = (i: number, note: string): string => { const { string: on, finger: with_, position } = offers[i]!.facts.steps.find((step) => step.note === note)!; return `${on} ${with_} ${with_ === 0 ? '' : position}`; };
+      expect(differs).toEqual(ids.filter((note) => way(a, note) !== way(b, note)));
+      expect(differs.length).toBeGreaterThan(0);
+      expect(sentences[0]).toMatch(/^Measure/);
+    }
+    expect(offers[3]!.beside).toEqual(pairs.find(({ a, b }) => a === 0 && b === 3)!.sentences);
+  });
+
   it('keep to what is pencilled', () => {
     const kept = offersFor(part, { ...question, pencilled: [finger(ids[0]!, 1), string(ids[0]!, 3)] });
     for (const { facts } of kept.offers) expect(facts.steps[0]).toMatchObject({ finger: 1, string: 3 });

@@ -6,6 +6,7 @@ import type { PartIndex } from '../../../library/partIndex.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
+import { pointing, usePointed } from '../pointed.ts';
 import { measureName } from '../sentence.ts';
 import { HairPicture } from './HairPicture.tsx';
 import { hairSentences } from './hairSentences.ts';
@@ -15,6 +16,21 @@ function shapesIn(index: PartIndex, geometry: Geometry, answer: HairAnswer): Dra
   const begins = (ordinal: number) => answer.barlines.find((one) => one.ordinal === ordinal)?.second ?? answer.end;
   const line = { from: begins(geometry.measures[0]!.ordinal), to: begins(geometry.measures.at(-1)!.ordinal + 1), x: timeAxis(answer, geometry, index), at: secondsOf(answer, index) };
   return answer.voices.flatMap((voice) => hairShapes(voice, answer.hair, line));
+}
+
+/** A bow's row: it lights its first note on the staff and in the pictures, and is lit by any of its notes. */
+function BowRow({ desk, bow }: { desk: Desk; bow: DrawnBow['bow'] }): ReactNode {
+  const pointed = usePointed();
+  const lit = bow.notes.includes(desk.caret.at ?? '') || (pointed !== null && bow.notes.includes(pointed));
+  return (
+    <tr className={lit ? 'lit' : undefined} {...pointing(bow.notes[0]!)}>
+      <th scope="row">{measureName(desk, bow.measure)}</th>
+      <td>{words.signs[bow.direction]}</td>
+      <td>{words.hair.way(Math.round(bow.from), Math.round(bow.to))}</td>
+      <td>{words.hair.paces[bow.pace]}</td>
+      <td>{bow.reason}</td>
+    </tr>
+  );
 }
 
 function Told({ desk, bows, answer }: { desk: Desk; bows: readonly DrawnBow[]; answer: HairAnswer }): ReactNode {
@@ -47,13 +63,7 @@ function Told({ desk, bows, answer }: { desk: Desk; bows: readonly DrawnBow[]; a
           </thead>
           <tbody>
             {bows.map(({ bow }, i) => (
-              <tr key={i} className={bow.notes.includes(desk.caret.at ?? '') ? 'lit' : undefined}>
-                <th scope="row">{name(bow.measure)}</th>
-                <td>{words.signs[bow.direction]}</td>
-                <td>{words.hair.way(Math.round(bow.from), Math.round(bow.to))}</td>
-                <td>{words.hair.paces[bow.pace]}</td>
-                <td>{bow.reason}</td>
-              </tr>
+              <BowRow key={i} desk={desk} bow={bow} />
             ))}
           </tbody>
         </table>

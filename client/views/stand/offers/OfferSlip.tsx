@@ -1,12 +1,15 @@
-import { useEffect, useRef, type ReactNode } from 'react';
+import { useEffect, useMemo, useRef, type ReactNode } from 'react';
 import type { Offer } from '../../../fingering/messages.ts';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { words } from '../../../words/words.ts';
+import { BoardView } from '../board/BoardView.tsx';
 import type { Desk } from '../desk.ts';
 import { pencilled } from '../shownMarks.ts';
 import { Slip } from '../Slip.tsx';
+import { toldIn } from './compared.ts';
 import { HandPicture } from './HandPicture.tsx';
+import { StepRow } from './StepRow.tsx';
 import { takeOffer } from './take.ts';
 
 interface Props {
@@ -34,13 +37,15 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
 
 function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'drawing'>): ReactNode {
   const name = words.offers.label(letter);
+  const setting = useMemo(() => ({ told: toldIn(offer) }), [offer]);
   return (
     <div className="offer-whole">
-      <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} onNote={(note) => desk.move({ type: 'put', at: note })} />
+      <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} setting={setting} onNote={(note) => desk.move({ type: 'put', at: note })} />
       <div className="told">
         <p>
           <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
         </p>
+        <BoardView desk={desk} path={offer.path} name={name} />
         {offer.cautions.map((caution) => (
           <p key={caution} className="watch">
             {caution}
@@ -51,10 +56,7 @@ function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 
           <table>
             <tbody>
               {offer.steps.map(({ note, name: pitch, text }) => (
-                <tr key={note} className={note === desk.caret.at ? 'lit' : undefined}>
-                  <th scope="row">{pitch}</th>
-                  <td>{text}</td>
-                </tr>
+                <StepRow key={note} desk={desk} note={note} pitch={pitch} texts={[text]} />
               ))}
             </tbody>
           </table>
@@ -79,6 +81,8 @@ function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 
 
 /** One fingering as a slip of other paper: its few figures on the notes, what it asks, and when it is in focus the hand over time. */
 export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach }: Props): ReactNode {
+  const { sides, found } = desk.offers;
+  const several = (found?.offers.length ?? 0) > 1;
   const chosen = desk.offers.chosen === index;
   const label = words.offers.label(letter);
   const row = useRef<HTMLDivElement>(null);
@@ -105,10 +109,15 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
                 {words.offers.look}
               </button>
             )}
+            {chosen && several ? (['a', 'b'] as const).map((side) => (
+              <button key={side} type="button" aria-pressed={sides?.[side] === index} onClick={() => desk.offers.lay(side)}>
+                {words.compare.lay[side]} <kbd aria-hidden="true">{side}</kbd>
+              </button>
+            )) : null}
           </p>
         </article>
       </div>
-      {chosen ? <Whole desk={desk} offer={offer} letter={letter} drawing={drawing} /> : null}
+      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} drawing={drawing} /> : null}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 import { measureName } from '../sentence.ts';
 import { factsSide } from '../slipWindow.ts';
+import { CompareView } from './CompareView.tsx';
 import { OfferSlip } from './OfferSlip.tsx';
 
 function stretch(desk: Desk, { geometry }: EngravedSystem): { x0: number; x1: number } {
@@ -49,6 +50,7 @@ export function OffersView({ desk, systemId, drawing }: { desk: Desk; systemId: 
           </p>
         ))}
       </div>
+      <CompareView desk={desk} systemId={systemId} drawing={drawing} reach={reach} />
       {offers.found ? (
         <div className="slips">
           {offers.found.offers.map((offer, i) => (
