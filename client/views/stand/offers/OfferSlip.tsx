@@ -6,6 +6,7 @@ import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 import { pencilled } from '../shownMarks.ts';
 import { Slip } from '../Slip.tsx';
+import { HearRow } from '../hearing/HearRow.tsx';
 import { HandPicture } from './HandPicture.tsx';
 import { takeOffer } from './take.ts';
 
@@ -108,6 +109,7 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
           </p>
         </article>
       </div>
+      {chosen ? <HearRow desk={desk} index={index} /> : null}
       {chosen ? <Whole desk={desk} offer={offer} letter={letter} drawing={drawing} /> : null}
     </>
   );
