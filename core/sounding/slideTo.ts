@@ -18,8 +18,8 @@ const TOUCHING: Seconds = 1e-3;
 const stopOf = (instrument: Instrument, { midi, fingered }: Tone) => ({ string: fingered.string as 1 | 2 | 3 | 4, finger: fingered.finger === 'thumb' ? 5 : fingered.finger, above: midi - instrument.openStrings[fingered.string - 1]! });
 
 /**
- * The slide that is heard on the way from one tone to the next, or null: as far as the sounding finger travels, as long as the hand needs. A rest, an
- * open string and a change of string hide it, and so does a change of bow where one player alone would not be heard to slide.
+ * The slide that is heard on the way from one tone to the next, or null: as far as the sounding finger travels, as long as the hand needs. Where
+ * the fingering's step tells of no slide there is none: a rest, an open string or another finger on another string hides it, and a change of bow a short one.
  * Example: violin, finger 1 from E4 to A4 on the D string in one slur: 5 semitones up in 0.12 s.
  */
 export function slideTo(instrument: Instrument, from: Tone, to: Tone): Slide | null {

@@ -19,6 +19,8 @@ const BODIES: Record<InstrumentName, readonly Resonance[]> = {
 };
 /** Where the brightness ends. */
 const SOFTENS = 5000;
+/** A filter stands below this share of the sampling rate. */
+const HIGHEST = 0.45;
 
 type Filter = readonly [b0: number, b1: number, b2: number, a1: number, a2: number];
 
@@ -51,6 +53,6 @@ function through(samples: Float32Array, [b0, b1, b2, a1, a2]: Filter): void {
 
 /** The sound of the strings as the body gives it on, in place. `rate` in samples a second. Example: a violin's 2500 Hz come out 6 dB higher against 200 Hz. */
 export function throughBody(samples: Float32Array, instrument: InstrumentName, rate: number): void {
-  for (const resonance of BODIES[instrument]) through(samples, peak(resonance, rate));
-  through(samples, soften(SOFTENS, rate));
+  for (const resonance of BODIES[instrument]) if (resonance.hertz < HIGHEST * rate) through(samples, peak(resonance, rate));
+  through(samples, soften(Math.min(SOFTENS, HIGHEST * rate), rate));
 }
