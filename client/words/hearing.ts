@@ -10,6 +10,6 @@ export const hearing = {
   loop: 'again and again',
   click: 'with the beat',
   working: 'The passage is being prepared for hearing. Space leaves it.',
-  begun: 'The passage is played as it is marked; Space stops it.',
+  begun: { one: 'The passage is played as it is marked; Space stops it.', section: 'The section plays the passage, everybody with the bows of their seat; Space stops it.' },
   failed: 'This passage could not be heard. Choose another one, or press Space again.',
 };

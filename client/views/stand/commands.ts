@@ -197,7 +197,9 @@ export function perform(desk: Desk, command: Command): void {
     case 'beside':
       return desk.beside.turn();
     case 'hear':
-      return hearHere(desk);
+      return hearHere(desk, 'one');
+    case 'hearSection':
+      return hearHere(desk, 'section');
     case 'shareOut':
       return shareOut(desk);
     case 'words':

@@ -23,7 +23,7 @@ export function HearRow({ desk, index }: { desk: Desk; index: number }): ReactNo
         </button>
         {seats.length > 1 ? (
           <button type="button" onClick={() => start(index, 'section')}>
-            {words.hearing.section}
+            {words.hearing.section} <kbd aria-hidden="true">Shift Space</kbd>
           </button>
         ) : null}
         {other === null ? null : (
