@@ -8,7 +8,7 @@ import { Reader, signIn } from './reader.ts';
 
 const PATIENT = { timeout: 240_000 };
 
-let house: House, browser: Browser, page: Page, player: Player;
+let house: House, browser: Browser, page: Page, player: Player, part: string;
 const faults: string[] = [];
 
 beforeAll(async () => {
@@ -19,7 +19,8 @@ beforeAll(async () => {
   page.on('pageerror', (fault) => faults.push(fault.message));
   await signIn(page, house.links.get('player')!);
   player = new Player(page, house.origin);
-  await player.stand((await new Reader(context, house.origin).work('Low Water')).parts[0]!.id);
+  part = (await new Reader(context, house.origin).work('Low Water')).parts[0]!.id;
+  await player.stand(part);
 }, 240_000);
 
 afterAll(async () => {
@@ -74,6 +75,14 @@ describe('hearing a passage at the stand', PATIENT, () => {
     await player.press('Shift+Space');
     await sounding().waitFor();
     await player.press('Space');
+    await page.locator('[data-sounding]').waitFor({ state: 'detached' });
+  });
+
+  it('plays a staggered passage where its desks lie against time', async () => {
+    await page.goto(`${house.origin}/section/${part}`);
+    await button(/^hear the section/).click();
+    await page.locator('.lanes [data-sounding]').first().waitFor();
+    await button(/^stop/).click();
     await page.locator('[data-sounding]').waitFor({ state: 'detached' });
     expect(faults).toEqual([]);
   });
