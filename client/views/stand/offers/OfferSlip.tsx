@@ -33,12 +33,13 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
   );
 }
 
-function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'drawing'>): ReactNode {
+function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'index' | 'drawing'>): ReactNode {
   const name = words.offers.label(letter);
   return (
     <div className="offer-whole">
       <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} onNote={(note) => desk.move({ type: 'put', at: note })} />
       <div className="told">
+        <HearRow desk={desk} index={index} />
         <p>
           <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
         </p>
@@ -109,8 +110,7 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
           </p>
         </article>
       </div>
-      {chosen ? <HearRow desk={desk} index={index} /> : null}
-      {chosen ? <Whole desk={desk} offer={offer} letter={letter} drawing={drawing} /> : null}
+      {chosen ? <Whole desk={desk} offer={offer} letter={letter} index={index} drawing={drawing} /> : null}
     </>
   );
 }
