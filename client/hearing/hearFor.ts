@@ -25,7 +25,8 @@ export function hearFor(part: Part, question: HearQuestion): Heard {
   if (!fingering) throw new Error('Nothing in the passage can be played');
   const tempo = tempoMap(part, assumedTempo);
   const players = seatBows(part, question, measures, line[0]!.id, { instrument, tempo, table: bowSeconds, assumedDynamic });
+  const plucked = new Set(part.measures.slice(measures.from - 1, measures.to).flatMap(({ notes }) => notes.filter(({ pizzicato }) => pizzicato).map(({ id }) => id)));
   const beats = question.click ? beatsOf(part, tempo, measures.from, measures.to) : [];
-  const sounding = soundingLine({ instrument, line, fingering, tempo, pace: question.pace, players, beats });
+  const sounding = soundingLine({ instrument, line, fingering, tempo, pace: question.pace, players, plucked, beats });
   return { samples: renderSounding(sounding, part.instrument, RATE), rate: RATE, notes: sounding.notes };
 }

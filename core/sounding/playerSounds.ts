@@ -13,6 +13,7 @@ const REST: Seconds = 0.02;
 export const hertzOf = (midi: number): number => 440 * 2 ** ((midi - 69) / 12);
 
 function attackOf(tone: Tone, before: Tone | undefined, begins: boolean, bowed: boolean): Attack {
+  if (tone.plucked) return 'pluck';
   if (!before || tone.from - before.to > REST) return 'bow';
   if (bowed ? begins : !tone.slurred) return 'change';
   return 'finger';
@@ -30,7 +31,7 @@ export function playerSounds(instrument: Instrument, tones: readonly Tone[], bow
     const over = bows.filter(({ begins, ends }) => begins < to - SAME && ends > from + SAME);
     const before = tones.findLast((other) => other.strand === 0 && other.from < from);
     const next = strand === 0 ? tones.find((other) => other.strand === 0 && other.from > from) : undefined;
-    const slide = next ? slideTo(instrument, tone, next) : null;
+    const slide = next && !next.plucked ? slideTo(instrument, tone, next) : null;
     const stands = slide ? to - slide.seconds : to;
     const first = over[0];
     const cuts = over.filter(({ begins }) => begins > from + SAME && begins < stands - SAME);

@@ -1,8 +1,8 @@
 import type { Direction } from '../bowing/strokes.ts';
 import type { Seconds } from '../music/seconds.ts';
 
-/** How a sound begins: a bow set on the string, a bow turned, a finger that falls under one bow, a finger that slides. */
-export type Attack = 'bow' | 'change' | 'finger' | 'slide';
+/** How a sound begins: a bow set on the string, a bow turned, a finger that falls under one bow, a finger that slides, a string plucked. */
+export type Attack = 'bow' | 'change' | 'finger' | 'slide' | 'pluck';
 
 /** A stretch of one string's sound. */
 export interface Sound {

@@ -18,6 +18,8 @@ export interface SoundingRequest {
   pace: number;
   /** Who plays, each with bows in seconds of the part; one or more. */
   players: readonly { seat: string; bows: readonly DrawnBow[] }[];
+  /** Notes played pizzicato. */
+  plucked?: ReadonlySet<string>;
   /** Beats to be clicked, in seconds of the part, the first of a measure marked. */
   beats?: readonly { second: Seconds; first: boolean }[];
 }
@@ -54,10 +56,10 @@ function clockOf(chance: () => number, deviation: Seconds): (at: Seconds) => Sec
  * Invariant: without bows inside the passage the sounds of each player are the same but for pitch and the spread.
  * Example: two slurred notes on one finger, one player, give three sounds: the note, its slide, the next note.
  */
-export function soundingLine({ instrument, line, fingering, tempo, pace, players, beats = [] }: SoundingRequest): SoundingLine {
+export function soundingLine({ instrument, line, fingering, tempo, pace, players, plucked = new Set(), beats = [] }: SoundingRequest): SoundingLine {
   const origin = tempo.at(line[0]?.at ?? 0);
   const secondIn = (second: Seconds): Seconds => (second - origin) / pace + BEFORE;
-  const tones = tonesOf(line, fingering, (place) => secondIn(tempo.at(place)));
+  const tones = tonesOf(line, fingering, (place) => secondIn(tempo.at(place)), plucked);
   const end = tones.reduce((last, { to }) => Math.max(last, to), BEFORE);
   const seconds = end + AFTER;
   const shortest = tones.reduce((least, { from, to }) => Math.min(least, to - from), Infinity);

@@ -11,6 +11,7 @@ export interface Tone {
   from: Seconds;
   to: Seconds;
   slurred: boolean;
+  plucked: boolean;
   /** In force; null where the part gives none. */
   dynamic: string | null;
   fingered: PlainFingering['notes'][number];
@@ -41,10 +42,10 @@ function playGraces(tones: Tone[], isGrace: (tone: Tone) => boolean): void {
 }
 
 /**
- * The notes of a fingered line in seconds, in order; `secondAt` says when a place in quarters is. Notes the fingering leaves out (they cannot be played)
+ * The notes of a fingered line in seconds, in order; `secondAt` says when a place in quarters is, `plucked` which notes are pizzicato. Notes the fingering leaves out (they cannot be played)
  * are silent. A tone lasts at most to the next of its strand. Example: two quarters at 60 a minute are tones from 0 to 1 and 1 to 2.
  */
-export function tonesOf(line: readonly LineNote[], fingering: PlainFingering, secondAt: (quarters: number) => Seconds): Tone[] {
+export function tonesOf(line: readonly LineNote[], fingering: PlainFingering, secondAt: (quarters: number) => Seconds, plucked: ReadonlySet<string>): Tone[] {
   const fingered = new Map(fingering.notes.map((note) => [note.id, note]));
   const graces = new Set(line.filter(({ duration }) => duration === 0).map(({ id }) => id));
   const tones: Tone[] = [];
@@ -53,7 +54,7 @@ export function tonesOf(line: readonly LineNote[], fingering: PlainFingering, se
     strand = note.chord ? strand + 1 : 0;
     const found = fingered.get(note.id);
     if (!found) continue;
-    tones.push({ note: note.id, midi: note.midi, strand, from: secondAt(note.at), to: secondAt(note.at + note.duration), slurred: note.slurred, dynamic: note.dynamic ?? null, fingered: found });
+    tones.push({ note: note.id, midi: note.midi, strand, from: secondAt(note.at), to: secondAt(note.at + note.duration), slurred: note.slurred, plucked: plucked.has(note.id), dynamic: note.dynamic ?? null, fingered: found });
   }
   playGraces(tones, ({ note }) => graces.has(note));
   const next = new Map<number, Seconds>();

@@ -12,6 +12,8 @@ const DIES: Seconds = 0.06;
 const HAIR = 0.012;
 const BEGINS = 0.06;
 const BEGINS_FOR: Seconds = 0.015;
+/** A plucked string falls to a third in this time: chosen, not measured. */
+const PLUCKED: Seconds = 0.22;
 const TOUCHING: Seconds = 1e-3;
 
 export interface StrandSetting {
@@ -40,6 +42,7 @@ function edgesAt(at: Seconds, { from, to, attack }: Sound, touches: boolean): { 
   const speaks = attack === 'bow' ? Math.min(1, Math.max(0, at - from) / SPEAKS) : 1;
   const dies = touches || at < to ? 1 : Math.max(0, 1 - (at - to) / DIES) ** 2;
   const begins = attack === 'bow' || attack === 'change' ? BEGINS * Math.exp(-Math.max(0, at - from) / BEGINS_FOR) : 0;
+  if (attack === 'pluck') return { open: dies * Math.exp(-Math.max(0, at - from) / PLUCKED), noise: 0 };
   return { open: speaks * dies, noise: HAIR + begins };
 }
 

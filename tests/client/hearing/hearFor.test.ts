@@ -32,6 +32,15 @@ describe('a passage of a part as samples', () => {
     expect(energy(difference, 0.2, 1.05, plain.rate)).toBe(0);
   });
 
+  it('is plucked where the part says so: the sound falls away under the note, which a bow would hold', () => {
+    const fallOf = (music: string) => {
+      const { samples, rate } = hearFor(partOf(music), { ...question, to: 'm1n0' });
+      return 10 * Math.log10(energy(samples, 0.2, 0.4, rate) / energy(samples, 1.6, 1.8, rate));
+    };
+    expect(fallOf('{p} {q=60} D5:2')).toBeLessThan(3);
+    expect(fallOf('{p} {q=60} {pizz} D5:2')).toBeGreaterThan(30);
+  });
+
   it('begins with the passage, wherever in the part it lies', () => {
     expect(hearFor(part, { ...question, from: 'm2n0', to: 'm2n0' }).notes).toEqual([{ note: 'm2n0', from: expect.closeTo(0.1, 5) }]);
   });
