@@ -1,6 +1,7 @@
 import type { Aim, OpenStrings } from '../../core/fingering/aims.ts';
 import type { FingeringFacts } from '../../core/fingering/explain/handFacts.ts';
 import type { HandMoment } from '../../core/fingering/explain/handPath.ts';
+import type { PlainFingering } from '../../core/fingering/output.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Mark } from '../../core/music/mark.ts';
 
@@ -31,6 +32,8 @@ export interface Offer {
   marks: Mark[];
   facts: FingeringFacts;
   path: HandMoment[];
+  /** As the engine gave it, for hearing. */
+  fingering: PlainFingering;
   cost: number;
   /** Largest first, named as players would. */
   terms: { term: string; cost: number }[];

@@ -5,7 +5,7 @@ export type Command =
   | ({ do: 'mark' } & Sign)
   | { do: 'step'; by: 1 | -1; unit: 'note' | 'measure'; extend: boolean }
   | { do: 'seat'; by: 1 | -1 }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' };
 
 export interface KeyPress {
   key: string;
@@ -71,5 +71,6 @@ export function commandOf({ key, code, shift, control, alt }: KeyPress): Command
   if (control) return key === 'z' ? { do: shift ? 'redo' : 'undo' } : null;
   if (key === 'ArrowUp' || key === 'ArrowDown') return { do: 'seat', by: key === 'ArrowDown' ? 1 : -1 };
   if (key.toLowerCase() === 'z' && shift) return { do: 'redo' };
+  if (key === ' ') return { do: shift ? 'hearSection' : 'hear' };
   return digit(code, shift) ?? SIMPLE[key] ?? (shift ? null : (SIMPLE[key.toLowerCase()] ?? null));
 }

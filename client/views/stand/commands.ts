@@ -12,6 +12,7 @@ import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
 import { passageInHand } from './passageInHand.ts';
+import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
 
@@ -207,6 +208,10 @@ export function perform(desk: Desk, command: Command): void {
       return desk.hair.turn();
     case 'beside':
       return desk.beside.turn();
+    case 'hear':
+      return hearHere(desk, 'one');
+    case 'hearSection':
+      return hearHere(desk, 'section');
     case 'shareOut':
       return shareOut(desk);
     case 'words':

@@ -12,6 +12,7 @@ import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import type { Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
 import type { BesideOnStand } from './beside/useBeside.ts';
+import type { HearingOnStand } from './hearing/useHearing.ts';
 import type { HairOnStand } from './hair/useHair.ts';
 
 /** All that lies on one stand: the part, what the section agreed, the pencil and where it points. */
@@ -56,6 +57,8 @@ export interface Desk {
   hair: HairOnStand;
   /** How the other sections bow. */
   beside: BesideOnStand;
+  /** The passage as it sounds. */
+  hearing: HearingOnStand;
   /** Slip of mine that is being written anew. */
   revising: Proposal | null;
   setRevising(slip: Proposal | null): void;

@@ -18,6 +18,7 @@ import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
 import type { Desk } from './desk.ts';
 import { useBeside } from './beside/useBeside.ts';
 import { useHair } from './hair/useHair.ts';
+import { useHearing } from './hearing/useHearing.ts';
 import { withDraft } from './standing.ts';
 
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
@@ -51,6 +52,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
   const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
+  const hearing = useHearing(view.part, bowed, offers.found, setMessage);
   const beside = useBeside(view.part, others);
   const bow = useHair(view.part, bowed, beside.on);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
@@ -69,6 +71,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, revising, setRevising,
   };
 }
