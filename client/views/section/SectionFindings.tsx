@@ -5,7 +5,7 @@ import { lensOf } from '../../drawing/lensOf.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
-import { capital } from '../../words/english.ts';
+import { capital } from '../../words/capital.ts';
 import { words } from '../../words/words.ts';
 
 /** What the rules find in the passage, worst first, with a way to the place on the stand. */
@@ -18,7 +18,7 @@ export function SectionFindings({ part, findings, chosen, why, onChoose }: { par
           <article key={key} aria-current={key === chosen || undefined} data-finding={finding.rule} onClick={() => onChoose(finding)}>
             <h2>
               <SpectaclesInline dark={lensOf(finding.seats)} />
-              {capital(seatWords(finding.seats))}
+              {capital(seatWords(finding.seats, words.marks))}
             </h2>
             <p className="said">{finding.text}</p>
             <p>{why(finding.rule)}</p>

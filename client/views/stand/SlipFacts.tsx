@@ -79,7 +79,7 @@ export function SlipFacts({ desk, slip, name, measure, findings, chosen }: { des
   return (
     <article className={chosen ? 'facts chosen' : 'facts'} data-proposal={slip.id} aria-label={words.slip.label(name, slip.proposed.name)} aria-current={chosen || undefined} onClick={() => desk.move({ type: 'slip', slip: slip.id })}>
       <h3>
-        <em>{name}</em> <b>{slip.proposed.name}</b> <span>{[seatOf(desk, slip.proposed.by), slip.seats === 'all' ? '' : `for ${seatWords(slip.seats)}`, slip.from === slip.to ? '' : words.slip.covers(where)].filter(Boolean).join(' · ')}</span>
+        <em>{name}</em> <b>{slip.proposed.name}</b> <span>{[seatOf(desk, slip.proposed.by), slip.seats === 'all' ? '' : words.seat.forSome(seatWords(slip.seats, words.marks)), slip.from === slip.to ? '' : words.slip.covers(where)].filter(Boolean).join(' · ')}</span>
       </h3>
       <p className="why">{slip.why}</p>
       <div className="cast">

@@ -1,6 +1,5 @@
 import { markWords, seatWords } from '../../../core/music/markWords.ts';
 import type { Mark } from '../../../core/music/mark.ts';
-import { pitchName } from '../../../core/music/pitch.ts';
 import { beatOf, numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
@@ -17,12 +16,12 @@ export const measureName = ({ index }: Desk, ordinal: number): string => {
 function marksOn(desk: Desk, note: string): string[] {
   const placed = desk.index.notes.get(note)!;
   const beat = beatOf(placed.measure);
-  const say = ({ value }: Mark) => markWords(value, beat);
+  const say = ({ value }: Mark) => markWords(value, beat, words.marks);
   const draft = desk.pencil.draft.filter((mark) => mark.note === note);
   const standing = desk.inForce.filter((mark) => mark.note === note && !draft.some(({ value }) => value === mark.value));
   return [
-    ...placed.note.technical.filter(({ hidden }) => !hidden).map(({ name, value }) => words.printed([name.replace('-', ' '), value].filter(Boolean).join(' '))),
-    ...standing.map((mark) => (mark.seats === 'all' ? say(mark) : `${say(mark)} for ${seatWords(mark.seats)}`)),
+    ...placed.note.technical.filter(({ hidden }) => !hidden).map(({ name, value }) => words.printed([words.technical[name] ?? name.replace('-', ' '), value].filter(Boolean).join(' '))),
+    ...standing.map((mark) => (mark.seats === 'all' ? say(mark) : `${say(mark)} ${words.seat.forSome(seatWords(mark.seats, words.marks))}`)),
     ...draft.map((mark) => words.pencilled(say(mark))),
     ...desk.pencil.alone.filter((mark) => mark.note === note).map((mark) => words.alone(say(mark))),
   ];
@@ -32,7 +31,7 @@ function marksOn(desk: Desk, note: string): string[] {
 export function noteSentence(desk: Desk, note: string): string {
   const placed = desk.index.notes.get(note);
   if (!placed) return '';
-  const pitch = placed.note.pitch ? pitchName(placed.note.pitch) : 'unpitched';
+  const pitch = placed.note.pitch ? words.pitch(placed.note.pitch) : words.unpitched;
   return [words.note(placed.position, pitch), ...marksOn(desk, note)].join(', ');
 }
 
