@@ -2,7 +2,7 @@ import { en, type Words } from './en.ts';
 import { speak } from './words.ts';
 
 /** Languages by their own names, as they are offered. */
-export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
+export const LANGUAGES = { en: 'English', de: 'Deutsch', fr: 'Français', it: 'Italiano' } as const;
 export type Language = keyof typeof LANGUAGES;
 
 const KEY = 'bowline/language';
@@ -11,6 +11,8 @@ const KEY = 'bowline/language';
 const TABLES: Record<Language, () => Promise<Words>> = {
   en: () => Promise.resolve(en),
   de: async () => (await import('./de/de.ts')).de,
+  fr: async () => (await import('./fr/fr.ts')).fr,
+  it: async () => (await import('./it/it.ts')).it,
 };
 
 const known = (said: string | null | undefined): Language | null => (said && Object.hasOwn(LANGUAGES, said) ? (said as Language) : null);
