@@ -42,7 +42,7 @@ export const beside = {
   apart: 'Hier beginnt kein Strich zugleich mit einem von mir.',
   alike: (n) => `${bows(n)} ${n === 1 ? 'beginnt zugleich mit meinem und geht' : 'beginnen zugleich mit meinen und gehen'} in dieselbe Richtung.`,
   against: (n, other, where) =>
-    n === 1 ? `Ein Strich beginnt zugleich mit meinem und geht in die andere Richtung, in ${measures(where)}.` : `${bows(n)} beginnen zugleich mit meinen; ${other === 1 ? 'einer davon geht' : `${count(other, '', 'davon')} gehen`} in die andere Richtung, in ${measures(where)}.`,
+    n === 1 ? `Ein Strich beginnt zugleich mit meinem und geht in die andere Richtung, in ${measures(where)}.` : `${bows(n)} beginnen zugleich mit meinen; ${other === 1 ? 'einer davon geht' : `${count(other, 'davon', 'davon')} gehen`} in die andere Richtung, in ${measures(where)}.`,
   unison: (where) => `Dieselben Noten wie meine in ${where}.`,
   rhythm: (where) => `Mein Rhythmus mit anderen Noten in ${where}.`,
   legend: 'Feste Zeichen sind gedruckt oder eingetragen, die mit Bleistift erschlossen; ein Kreuz: gegen meinen.',

@@ -42,7 +42,7 @@ export const beside = {
   apart: 'Aucun coup d’archet ne commence ici en même temps qu’un des miens.',
   alike: (n) => `${bows(n)} ${n === 1 ? 'commence avec le mien et va' : 'commencent avec les miens et vont'} dans le même sens.`,
   against: (n, other, where) =>
-    n === 1 ? `Un coup d’archet commence avec le mien et va dans l’autre sens, dans ${measures(where)}.` : `${bows(n)} commencent avec les miens ; ${other === 1 ? 'l’un d’eux va' : `${count(other, '', 'd’entre eux')} vont`} dans l’autre sens, dans ${measures(where)}.`,
+    n === 1 ? `Un coup d’archet commence avec le mien et va dans l’autre sens, dans ${measures(where)}.` : `${bows(n)} commencent avec les miens ; ${other === 1 ? 'l’un d’eux va' : `${count(other, 'd’entre eux', 'd’entre eux')} vont`} dans l’autre sens, dans ${measures(where)}.`,
   unison: (where) => `Les mêmes notes que moi dans ${where}.`,
   rhythm: (where) => `Mon rythme sur d’autres notes dans ${where}.`,
   legend: 'Les signes pleins sont imprimés ou notés, ceux au crayon sont déduits ; une croix : contre le mien.',

@@ -1,7 +1,6 @@
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { comma, count, day } from './french.ts';
-import { marks as table } from './marks.ts';
 
 const ROMAN = ['½', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -10,7 +9,7 @@ const marks = (n: number): string => count(n, 'indication', 'indications', 'une'
 /** Signs that can be written. */
 export const signs = {
   label: 'Signes',
-  finger: (n) => table.finger(n === 'thumb' ? n : (Number(n) as 0 | 1 | 2 | 3 | 4)),
+  finger: (n) => (n === '0' ? 'corde à vide' : n === 'thumb' ? 'pouce' : `${n}${n === '1' ? 'er' : 'e'} doigt`),
   string: (roman) => `corde ${roman}`,
   down: 'tiré',
   up: 'poussé',

@@ -42,7 +42,7 @@ export const beside = {
   apart: 'Qui nessuna arcata comincia insieme a una delle mie.',
   alike: (n) => `${bows(n)} ${n === 1 ? 'comincia insieme alla mia e va' : 'cominciano insieme alle mie e vanno'} nello stesso verso.`,
   against: (n, other, where) =>
-    n === 1 ? `Un’arcata comincia insieme alla mia e va nell’altro verso, a ${measures(where)}.` : `${bows(n)} cominciano insieme alle mie; ${other === 1 ? 'una va' : `${count(other, '', 'di esse')} vanno`} nell’altro verso, a ${measures(where)}.`,
+    n === 1 ? `Un’arcata comincia insieme alla mia e va nell’altro verso, a ${measures(where)}.` : `${bows(n)} cominciano insieme alle mie; ${other === 1 ? 'una va' : `${count(other, 'di esse', 'di esse', 'una')} vanno`} nell’altro verso, a ${measures(where)}.`,
   unison: (where) => `Le stesse note delle mie a ${where}.`,
   rhythm: (where) => `Il mio ritmo con altre note a ${where}.`,
   legend: 'I segni pieni sono stampati o scritti, quelli a matita dedotti; una croce: contro la mia.',

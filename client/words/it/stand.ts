@@ -1,7 +1,6 @@
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { comma, count, day } from './italian.ts';
-import { marks as table } from './marks.ts';
 
 const ROMAN = ['½', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -10,7 +9,7 @@ const marks = (n: number): string => count(n, 'segno', 'segni');
 /** Signs that can be written. */
 export const signs = {
   label: 'Segni',
-  finger: (n) => table.finger(n === 'thumb' ? n : (Number(n) as 0 | 1 | 2 | 3 | 4)),
+  finger: (n) => (n === '0' ? 'corda vuota' : n === 'thumb' ? 'pollice' : `${n}º dito`),
   string: (roman) => `corda ${roman}`,
   down: 'arcata in giù',
   up: 'arcata in su',
