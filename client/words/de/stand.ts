@@ -3,6 +3,7 @@ import type { Words } from '../en.ts';
 import { comma, count, day } from './german.ts';
 
 const ROMAN = ['½', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
+const ZONES: Readonly<Record<string, string>> = { comfortable: 'bequem', stretched: 'gestreckt', exceptional: 'ungewöhnlich weit' };
 
 const marks = (n: number): string => capital(count(n, 'Zeichen'));
 
@@ -110,7 +111,7 @@ export const offers = {
   facts: (shifts, widest, heard, alone) =>
     [
       capital(count(shifts, 'Lagenwechsel')),
-      widest ? `weiteste ${widest.fingers.join('-')}: ${Math.round(widest.mm)} mm, ${widest.zone}` : 'keine Streckung',
+      widest ? `weiteste ${widest.fingers.join('-')}: ${Math.round(widest.mm)} mm, ${ZONES[widest.zone] ?? widest.zone}` : 'keine Streckung',
       heard || alone ? `hörbares Gleiten: ${heard} in der Gruppe, ${alone} allein` : 'kein Gleiten zu hören',
     ].join(' · '),
   picture: (name) => `${name}, die Hand im Verlauf.`,

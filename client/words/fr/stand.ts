@@ -3,6 +3,7 @@ import type { Words } from '../en.ts';
 import { comma, count, day } from './french.ts';
 
 const ROMAN = ['½', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
+const ZONES: Readonly<Record<string, string>> = { comfortable: 'à l’aise', stretched: 'étendu', exceptional: 'exceptionnel' };
 
 const marks = (n: number): string => count(n, 'indication', 'indications', 'une');
 
@@ -110,7 +111,7 @@ export const offers = {
   facts: (shifts, widest, heard, alone) =>
     [
       capital(count(shifts, 'démancher')),
-      widest ? `plus grand écart ${widest.fingers.join('-')} : ${Math.round(widest.mm)} mm, ${widest.zone}` : 'aucun écart',
+      widest ? `plus grand écart ${widest.fingers.join('-')} : ${Math.round(widest.mm)} mm, ${ZONES[widest.zone] ?? widest.zone}` : 'aucun écart',
       heard || alone ? `glissements entendus : ${heard} dans le pupitre, ${alone} seul` : 'aucun glissement ne s’entend',
     ].join(' · '),
   picture: (name) => `${name}, la main dans le temps.`,

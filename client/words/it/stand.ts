@@ -3,6 +3,7 @@ import type { Words } from '../en.ts';
 import { comma, count, day } from './italian.ts';
 
 const ROMAN = ['½', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
+const ZONES: Readonly<Record<string, string>> = { comfortable: 'comoda', stretched: 'estesa', exceptional: 'eccezionale' };
 
 const marks = (n: number): string => count(n, 'segno', 'segni');
 
@@ -110,7 +111,7 @@ export const offers = {
   facts: (shifts, widest, heard, alone) =>
     [
       capital(count(shifts, 'cambio di posizione', 'cambi di posizione')),
-      widest ? `apertura maggiore ${widest.fingers.join('-')}: ${Math.round(widest.mm)} mm, ${widest.zone}` : 'nessuna apertura',
+      widest ? `apertura maggiore ${widest.fingers.join('-')}: ${Math.round(widest.mm)} mm, ${ZONES[widest.zone] ?? widest.zone}` : 'nessuna apertura',
       heard || alone ? `scivolamenti che si sentono: ${heard} nella sezione, ${alone} da soli` : 'non si sente nessuno scivolamento',
     ].join(' · '),
   picture: (name) => `${name}, la mano nel tempo.`,
