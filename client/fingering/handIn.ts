@@ -10,5 +10,5 @@ const HANDS: Record<Language, HandWords> = { en: HAND_IN_ENGLISH, de: HAND_IN_GE
 /** The hand in a language, with measures by their printed numbers; `printed` gives the number of an ordinal. */
 export function handIn(language: Language, printed: (ordinal: number) => string): HandWords {
   const words = HANDS[language];
-  return { ...words, measure: (n) => words.measure(printed(n)), measures: (from, to) => words.measures(printed(from), printed(to)) };
+  return { ...words, measure: (n: number) => words.measure(printed(n)), measures: (from: number, to: number) => words.measures(printed(from), printed(to)) };
 }
