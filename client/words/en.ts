@@ -1,3 +1,4 @@
+import { REFUSALS, type RefusalCode } from '../../core/agreement/refusal.ts';
 import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
@@ -27,6 +28,7 @@ export const en = {
   unpitched: 'unpitched',
   /** Printed signs by their names in the file; one that is missing is called by its name. */
   technical: {} as Readonly<Record<string, string>>,
+  refusals: REFUSALS as Readonly<Record<RefusalCode, string>>,
   trouble: {
     noLine: 'No line to the library. Look whether the network is there, then try again.',
     noWord: (status: number) => `The library did not answer as it should (${status}). Try again, or tell the librarian.`,

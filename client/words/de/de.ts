@@ -7,6 +7,7 @@ import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { piece } from './piece.ts';
+import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -31,6 +32,7 @@ export const de = {
   technical: {
     fingering: 'Finger', string: 'Saite', 'up-bow': 'Aufstrich', 'down-bow': 'Abstrich', 'open-string': 'leere Saite', harmonic: 'Flageolett', 'thumb-position': 'Daumenaufsatz', stopped: 'gestopft', 'snap-pizzicato': 'Bartók-Pizzicato',
   } as Readonly<Record<string, string>>,
+  refusals,
   trouble: {
     noLine: 'Keine Leitung zur Bibliothek. Sehen Sie nach, ob das Netz da ist, und versuchen Sie es noch einmal.',
     noWord: (status) => `Die Bibliothek hat nicht geantwortet, wie sie sollte (${status}). Versuchen Sie es noch einmal, oder sagen Sie es dort.`,

@@ -7,6 +7,7 @@ import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { piece } from './piece.ts';
+import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -31,6 +32,7 @@ export const fr = {
   pitch,
   unpitched: 'sans hauteur',
   technical: { fingering: 'doigt', string: 'corde', 'up-bow': 'poussé', 'down-bow': 'tiré', 'open-string': 'corde à vide', harmonic: 'harmonique', 'thumb-position': 'pouce', stopped: 'bouché', 'snap-pizzicato': 'pizzicato Bartók' } as Readonly<Record<string, string>>,
+  refusals,
   trouble: {
     noLine: 'Pas de liaison avec la bibliothèque. Voyez si le réseau est là, puis essayez de nouveau.',
     noWord: (status) => `La bibliothèque n’a pas répondu comme elle le devrait (${status}). Essayez de nouveau, ou dites-le au bibliothécaire.`,

@@ -7,6 +7,7 @@ import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { piece } from './piece.ts';
+import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -31,6 +32,7 @@ export const it = {
   pitch,
   unpitched: 'senza altezza',
   technical: { fingering: 'dito', string: 'corda', 'up-bow': 'arcata in su', 'down-bow': 'arcata in giù', 'open-string': 'corda vuota', harmonic: 'armonico', 'thumb-position': 'capotasto', stopped: 'chiuso', 'snap-pizzicato': 'pizzicato alla Bartók' } as Readonly<Record<string, string>>,
+  refusals,
   trouble: {
     noLine: 'Nessuna linea con l’archivio. Guardi se la rete c’è, poi riprovi.',
     noWord: (status) => `L’archivio non ha risposto come doveva (${status}). Riprovi, o lo dica all’archivista.`,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { RefusalCode } from '../../../core/agreement/refusal.ts';
 import { de } from '../../../client/words/de/de.ts';
 import { en, type Words } from '../../../client/words/en.ts';
 import { fr } from '../../../client/words/fr/fr.ts';
@@ -51,6 +52,11 @@ describe.each(OTHERS)('the words in %s', (_, table, office, familiar) => {
       return String(blanksIn(english)) === String(blanksIn(other)) ? [] : [[path, english, other]];
     }));
     expect(differing).toEqual([]);
+  });
+
+  it('refuse with facts that English has too', () => {
+    const open = (text: string) => text.match(/\{\w+\}/g) ?? [];
+    for (const [code, text] of Object.entries(table.refusals)) expect(open(en.refusals[code as RefusalCode]), code).toEqual(expect.arrayContaining(open(text)));
   });
 
   it('say something whole for none, one, two and many', () => {
