@@ -1,4 +1,5 @@
 import { REFUSALS, type RefusalCode } from '../../core/agreement/refusal.ts';
+import type { Fact } from '../../core/check/fact.ts';
 import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
@@ -28,6 +29,9 @@ export const en = {
   unpitched: 'unpitched',
   /** Printed signs by their names in the file; one that is missing is called by its name. */
   technical: {} as Readonly<Record<string, string>>,
+  /** What the rules say, by rule and message, where it is said in this language; else the finding's own English stands. */
+  findings: {} as Readonly<Record<string, Readonly<Record<string, string>>>>,
+  fact: (value: Fact, _measure: (ordinal: number) => string) => String(value),
   refusals: REFUSALS as Readonly<Record<RefusalCode, string>>,
   trouble: {
     noLine: 'No line to the library. Look whether the network is there, then try again.',

@@ -3,6 +3,7 @@ import type { Mark } from '../../../core/music/mark.ts';
 import { beatOf, numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
+import { findingText } from '../findingText.ts';
 import { findingHere } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
@@ -56,7 +57,10 @@ export function subSentence(desk: Desk, engraving: string | null): string | null
   const range = rangeOf(pencil.draft, desk.facts);
   if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);
-  if (finding) return desk.caret.open === finding.measure ? finding.text : [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  if (finding) {
+    const text = findingText(finding, (ordinal) => measureName(desk, ordinal));
+    return desk.caret.open === finding.measure ? text : [text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  }
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;
   if (state.locked) return words.stand.lifted;

@@ -2,6 +2,8 @@ import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { capital } from '../capital.ts';
+import { fact } from './fact.ts';
+import { findings } from './findings.ts';
 import { count, day, ordinal } from './german.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
@@ -32,6 +34,8 @@ export const de = {
   technical: {
     fingering: 'Finger', string: 'Saite', 'up-bow': 'Aufstrich', 'down-bow': 'Abstrich', 'open-string': 'leere Saite', harmonic: 'Flageolett', 'thumb-position': 'Daumenaufsatz', stopped: 'gestopft', 'snap-pizzicato': 'Bartók-Pizzicato',
   } as Readonly<Record<string, string>>,
+  findings,
+  fact,
   refusals,
   trouble: {
     noLine: 'Keine Leitung zur Bibliothek. Sehen Sie nach, ob das Netz da ist, und versuchen Sie es noch einmal.',

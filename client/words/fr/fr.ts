@@ -1,6 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { capital } from '../capital.ts';
-import type { Words } from '../en.ts';
+import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './french.ts';
 import { keys, tools } from './keys.ts';
@@ -32,6 +32,8 @@ export const fr = {
   pitch,
   unpitched: 'sans hauteur',
   technical: { fingering: 'doigt', string: 'corde', 'up-bow': 'poussé', 'down-bow': 'tiré', 'open-string': 'corde à vide', harmonic: 'harmonique', 'thumb-position': 'pouce', stopped: 'bouché', 'snap-pizzicato': 'pizzicato Bartók' } as Readonly<Record<string, string>>,
+  findings: {},
+  fact: en.fact,
   refusals,
   trouble: {
     noLine: 'Pas de liaison avec la bibliothèque. Voyez si le réseau est là, puis essayez de nouveau.',

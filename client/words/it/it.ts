@@ -1,6 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { capital } from '../capital.ts';
-import type { Words } from '../en.ts';
+import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './italian.ts';
 import { keys, tools } from './keys.ts';
@@ -32,6 +32,8 @@ export const it = {
   pitch,
   unpitched: 'senza altezza',
   technical: { fingering: 'dito', string: 'corda', 'up-bow': 'arcata in su', 'down-bow': 'arcata in giù', 'open-string': 'corda vuota', harmonic: 'armonico', 'thumb-position': 'capotasto', stopped: 'chiuso', 'snap-pizzicato': 'pizzicato alla Bartók' } as Readonly<Record<string, string>>,
+  findings: {},
+  fact: en.fact,
   refusals,
   trouble: {
     noLine: 'Nessuna linea con l’archivio. Guardi se la rete c’è, poi riprovi.',
