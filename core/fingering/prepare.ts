@@ -14,6 +14,7 @@ import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
 import type { FingeringRequest } from './request.ts';
+import { settleTurnedChords } from './turnedChords.ts';
 import { unusualSteps } from './unusual.ts';
 
 /** A line ready to be fingered: its states, what each costs, and the cheapest way on from each. */
@@ -103,6 +104,7 @@ export function prepare(request: FingeringRequest): Prepared {
   const chain = request.weights === null ? zeros(layers) : fittedChain(request.weights, contextsOf(asFitted(request)), layers);
   if (request.weights !== null) {
     settleBariolage(chain, layers, request.line, request.instrument.openStrings);
+    settleTurnedChords(chain, layers, request.line);
     settleOpenStrings(chain, layers, request.openStrings);
     settlePins(chain, layers, request);
   }
