@@ -7,9 +7,10 @@ import { go } from '../../router.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { capital } from '../../words/capital.ts';
 import { words } from '../../words/words.ts';
+import { findingText } from '../findingText.ts';
 
 /** What the rules find in the passage, worst first, with a way to the place on the stand. */
-export function SectionFindings({ part, findings, chosen, why, onChoose }: { part: string; findings: readonly Finding[]; chosen: string | null; why(rule: string): string; onChoose(finding: Finding): void }): ReactNode {
+export function SectionFindings({ part, findings, name, chosen, why, onChoose }: { part: string; findings: readonly Finding[]; name(ordinal: number): string; chosen: string | null; why(rule: string): string; onChoose(finding: Finding): void }): ReactNode {
   return (
     <section className="finds">
       {findings.map((finding) => {
@@ -20,7 +21,7 @@ export function SectionFindings({ part, findings, chosen, why, onChoose }: { par
               <SpectaclesInline dark={lensOf(finding.seats)} />
               {capital(seatWords(finding.seats, words.marks))}
             </h2>
-            <p className="said">{finding.text}</p>
+            <p className="said">{findingText(finding, name)}</p>
             <p>{why(finding.rule)}</p>
             <p className="mend">
               <button type="button" onClick={() => go({ at: 'stand', part, measure: finding.measure })}>
