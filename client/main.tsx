@@ -17,8 +17,10 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { startLight } from './ui/light.ts';
+import { startLanguage } from './words/language.ts';
 
 startLight();
+await startLanguage();
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <App />

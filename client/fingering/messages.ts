@@ -4,6 +4,7 @@ import type { HandMoment } from '../../core/fingering/explain/handPath.ts';
 import type { PlainFingering } from '../../core/fingering/output.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Mark } from '../../core/music/mark.ts';
+import type { Language } from '../words/language.ts';
 
 /** A passage to be fingered, and what is settled already. */
 export interface Question {
@@ -19,6 +20,8 @@ export interface Question {
   hand: HandProfile | null;
   players: number;
   assumedTempo: number;
+  /** The explanations are given in it. */
+  language: Language;
 }
 
 /** What the fingerings under a passage are called, in their order. */

@@ -9,7 +9,6 @@ import { fingerLine, type FingerLineOptions } from '../../core/fingering/fingerL
 import type { PlainFingering } from '../../core/fingering/output.ts';
 import { pinsOf } from '../../core/fingering/partLine.ts';
 import { sparseMarks } from '../../core/fingering/sparseMarks.ts';
-import { HAND_IN_ENGLISH } from '../../core/fingering/words/english.ts';
 import type { HandWords } from '../../core/fingering/words/handWords.ts';
 import { noteNames } from '../../core/fingering/words/noteNames.ts';
 import { stepWords } from '../../core/fingering/words/stepWords.ts';
@@ -18,6 +17,7 @@ import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
 import { numberOf } from '../library/partIndex.ts';
+import { handIn } from './handIn.ts';
 import { passageLine } from './passageLine.ts';
 import { LETTERS, type Offer, type Offers, type Pair, type Question } from './messages.ts';
 
@@ -74,8 +74,7 @@ export function offersFor(part: Part, question: Question): Offers {
   const options = { aim, openStrings, players, pins: pinsOf(pencilled), ...(question.hand ? { hand: question.hand } : {}) } satisfies FingerLineOptions;
   const played: PlayedLine = { instrument, line, ...(question.hand ? { hand: question.hand } : {}) };
   const called = new Map(part.measures.map((measure) => [measure.ordinal, numberOf(measure)]));
-  const measure = (ordinal: number): string => `measure ${called.get(ordinal) ?? ordinal}`;
-  const words: HandWords = { ...HAND_IN_ENGLISH, measure, measures: (a, b) => (a === b ? `Measure ${called.get(a) ?? a}` : `Measures ${called.get(a) ?? a} to ${called.get(b) ?? b}`) };
+  const words = handIn(question.language, (ordinal) => called.get(ordinal) ?? String(ordinal));
 
   const suggested = fingerLine(instrument, line, tempo, { ...options, best: BEST });
   if (suggested.fingerings.length === 0) return { offers: [], pairs: [], refusals: suggested.refusals };

@@ -1,4 +1,8 @@
+import { REFUSALS, type RefusalCode } from '../../core/agreement/refusal.ts';
+import type { Fact } from '../../core/check/fact.ts';
 import type { Stage } from '../../core/agreement/state.ts';
+import { pitchName } from '../../core/music/pitch.ts';
+import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
@@ -20,6 +24,26 @@ const STAGES: Record<Stage, string> = {
 /** Every word of the screens, in English. Another language is another table of the same type. */
 export const en = {
   name: 'Bowline',
+  language: 'Language',
+  day,
+  marks: MARKS_IN_ENGLISH,
+  pitch: pitchName,
+  unpitched: 'unpitched',
+  /** Printed signs by their names in the file; one that is missing is called by its name. */
+  technical: {} as Readonly<Record<string, string>>,
+  /** What the rules say, by rule and message, where it is said in this language; else the finding's own English stands. */
+  findings: {} as Readonly<Record<string, Readonly<Record<string, string>>>>,
+  fact: (value: Fact, _measure: (ordinal: number) => string) => String(value),
+  refusals: REFUSALS as Readonly<Record<RefusalCode, string>>,
+  trouble: {
+    noLine: 'No line to the library. Look whether the network is there, then try again.',
+    noWord: (status: number) => `The library did not answer as it should (${status}). Try again, or tell the librarian.`,
+    line: (n: number) => `line ${n}`,
+    part: (name: string) => `part ${name}`,
+    measure: (number: string | number) => `measure ${number}`,
+    where: (where: string) => `Where: ${where}.`,
+    say: (incident: string) => `Say to the librarian: ${incident}.`,
+  },
   places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
   rules,
   stages: STAGES,
@@ -47,9 +71,11 @@ export const en = {
     rub: 'rub out',
     undo: 'take back',
     more: 'more signs',
+    short: { undo: 'back', rub: 'rub', more: 'more' },
   },
   seat: {
     all: 'the whole section',
+    forSome: (seats: string) => `for ${seats}`,
     one: (seat: string) => `desk ${seat.slice(0, -1)} ${seat.endsWith('o') ? 'outside' : 'inside'}`,
     short: 'all',
     choose: 'For whom',
@@ -291,7 +317,7 @@ export const en = {
     outside: 'outside',
     inside: 'inside',
     legend: 'upper line frog, lower line point; an even braid is a good desk',
-    within: ['changes within', 'a quarter second'] as const,
+    within: ['changes within', 'a quarter second'] as readonly [string, string],
     none: 'No passage is staggered yet.',
     noneSub: 'On the stand: the down arrow chooses a seat, c pencils a bow change for it. Its passage then stands here.',
     noSection: 'This part is not with a section yet.',

@@ -7,7 +7,6 @@ import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { rememberPart } from '../../ui/remembered.ts';
 import { useSay } from '../../ui/useSay.ts';
-import { day } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { FolderTools } from './FolderTools.tsx';
@@ -56,7 +55,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   return (
     <>
       <main className="pages folder">
-        <Head left={programme?.title ?? ''} middle={programme?.concert ? day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
+        <Head left={programme?.title ?? ''} middle={programme?.concert ? words.day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={120} words={words.staff.empty} />}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}

@@ -115,7 +115,7 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
               {toHear ? <HearPassage key={`${toHear.first} ${toHear.last}`} part={view.part} notes={toHear} standing={standing} planned={planned ? plan.input : null} say={say} /> : null}
               <ChangesTable passage={passage} section={section} index={index} />
             </div>
-            <SectionSide part={view.id} passage={passage} findings={near} places={places} chosen={chosen} checker={checker} plan={planWords} onHere={setHere} />
+            <SectionSide part={view.id} passage={passage} findings={near} places={places} chosen={chosen} checker={checker} name={name} plan={planWords} onHere={setHere} />
           </div>
         ) : (
           <>

@@ -8,6 +8,7 @@ import { Ledge } from '../../ui/Ledge.tsx';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
+import { Languages } from './Languages.tsx';
 import { MyHand } from './MyHand.tsx';
 import { NewProgramme } from './NewProgramme.tsx';
 import { People } from './People.tsx';
@@ -50,6 +51,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
             <p className="foot">
               <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>
             </p>
+            <Languages act={attempt} />
           </>
         ) : null}
       </main>

@@ -18,7 +18,7 @@ import { Thread } from './Thread.tsx';
 function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | null {
   if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
   const refusal = snapshot.refusals.at(-1)?.refusal;
-  if (refusal) return { lead: refusalText(refusal), sub: words.refusedSub };
+  if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
   if (snapshot.status === 'away') return { lead: words.away(snapshot.waiting.length) };
   return null;

@@ -44,7 +44,7 @@ export function StandLine({ desk, line }: { desk: Desk; line: LineState }): Reac
       return <LedgeLine key="goTo" label={words.line.goTo} button={words.line.go} max={12} numeric onLeave={leave} onWrite={(text) => done(() => goTo(desk, text))()} />;
     case 'say': {
       const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
-      const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.measure(measureName(desk, line.measure)).toLowerCase();
+      const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.inMeasures(measureName(desk, line.measure), measureName(desk, line.measure));
       const write = (text: string) => {
         const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text });
         if (written) openMeasure(desk, line.measure, line.proposal);

@@ -6,6 +6,7 @@ import type { Proposal } from '../../../core/agreement/state.ts';
 import { heard } from '../../../core/agreement/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
 import { useHand } from '../../library/hand.ts';
+import { languageNow } from '../../words/language.ts';
 import { useOffers } from '../../fingering/useOffers.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { useOtherParts } from '../../library/useOtherParts.ts';
@@ -48,7 +49,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const hand = useHand();
   const rest = useMemo(() => {
     const { openStrings, assumedTempo } = CheckSettings.parse(settings ?? {});
-    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length) };
+    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length), language: languageNow() };
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
   const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
