@@ -5,7 +5,7 @@ export type Command =
   | ({ do: 'mark' } & Sign)
   | { do: 'step'; by: 1 | -1; unit: 'note' | 'measure'; extend: boolean }
   | { do: 'seat'; by: 1 | -1 }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'passage' | 'openBefore' | 'openAfter' | 'myPart' };
 
 export interface KeyPress {
   key: string;

@@ -1,6 +1,7 @@
-import { useMemo, type ReactNode } from 'react';
+import { useMemo, useState, type ReactNode } from 'react';
 import { refusalText } from '../../../core/agreement/refusal.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
+import { sizesFor } from '../../engraving/sizes.ts';
 import type { Place } from '../../router.ts';
 import type { Command } from '../../tools/keys.ts';
 import { Ledge } from '../../ui/Ledge.tsx';
@@ -9,6 +10,7 @@ import { words } from '../../words/words.ts';
 import type { Desk } from './desk.ts';
 import { KeysList } from './KeysList.tsx';
 import { openRanges } from './openMeasures.ts';
+import { OpenBeside, PhoneMoves } from './phone/PhoneMoves.tsx';
 import { subSentence, whereSentence } from './sentence.ts';
 import { StandLine } from './StandLine.tsx';
 import { StandMoves } from './StandMoves.tsx';
@@ -26,7 +28,10 @@ function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | n
 
 /** The stand's ledge: thread, sentence or line of writing, signs and pencils. */
 export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: Desk; engraved: EngravingSnapshot; seen: readonly [number, number]; place: Place; onCommand(command: Command): void }): ReactNode {
-  const { width } = useWindowSize();
+  const { width, height } = useWindowSize();
+  const phone = sizesFor(width, height).kind === 'phone';
+  const [marking, setMarking] = useState(false);
+  const signs = !phone || marking || desk.pencil.draft.length > 0;
   const open = useMemo(() => openRanges(desk.state), [desk.state]);
   const loading = engraved.drawn < engraved.systems.length || !engraved.systems.length;
   const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
@@ -55,8 +60,15 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? (first?.lead === second ? null : second)}
       line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
-      moves={<StandMoves desk={desk} onCommand={onCommand} />}
-      tools={<StandTools desk={desk} onCommand={onCommand} />}
+      before={phone ? <OpenBeside desk={desk} which="before" onCommand={onCommand} /> : null}
+      after={phone ? <OpenBeside desk={desk} which="after" onCommand={onCommand} /> : null}
+      moves={signs ? <StandMoves desk={desk} onCommand={onCommand} /> : null}
+      tools={
+        <>
+          {phone ? <PhoneMoves desk={desk} marking={signs} onMarking={() => setMarking(!marking)} onCommand={onCommand} /> : null}
+          {signs ? <StandTools desk={desk} onCommand={onCommand} /> : null}
+        </>
+      }
     />
   );
 }

@@ -41,9 +41,10 @@ function movesOf(desk: Desk): Move[] {
     ['w', tools.nextWatch, tools.short.watch, { do: 'nextFinding' }],
     ['g', ...both(tools.goTo), { do: 'goTo' }],
   ];
+  const passage: Move = ['', ...both(words.touch.passage), { do: 'passage' }];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [...asking, say, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [...asking, say, ['Esc', ...both(tools.close), { do: 'leave' }]] : [passage, asking[0]!, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 
@@ -51,7 +52,7 @@ export function StandMoves({ desk, onCommand }: { desk: Desk; onCommand(command:
   return (
     <div className="moves">
       {movesOf(desk).map(([cap, word, short, command], i) => (
-        <LedgeMove key={cap} cap={cap} word={word} short={short} on={i === 0 && desk.pencil.draft.length > 0} onPress={() => onCommand(command)} />
+        <LedgeMove key={cap} cap={cap} word={word} short={short} on={(i === 0 && desk.pencil.draft.length > 0) || (command.do === 'passage' && desk.caret.reaching)} onPress={() => onCommand(command)} />
       ))}
     </div>
   );

@@ -15,6 +15,7 @@ import { passageInHand } from './passageInHand.ts';
 import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
+import { myPart, openBeside } from './phone/goingRound.ts';
 
 const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
 
@@ -214,6 +215,16 @@ export function perform(desk: Desk, command: Command): void {
       return hearHere(desk, 'section');
     case 'shareOut':
       return shareOut(desk);
+    case 'passage':
+      desk.move({ type: 'reach' });
+      return desk.say(desk.caret.reaching ? null : words.touch.reach);
+    case 'openBefore':
+    case 'openAfter': {
+      const range = openBeside(desk)[command.do === 'openBefore' ? 'before' : 'after'];
+      return range ? openMeasure(desk, range.from) : desk.say(words.stand.nothingOpen);
+    }
+    case 'myPart':
+      return myPart(desk);
     case 'words':
     case 'goTo':
       return desk.setLine({ kind: command.do });

@@ -15,6 +15,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { touch } from './touch.ts';
 
 const STAGES: Record<Stage, string> = {
   pulled: 'gezogen',
@@ -88,6 +89,7 @@ export const de = {
   compare,
   past,
   hearing,
+  touch,
   beside,
   thread: (measures, open, watch) => `Die ganze Stimme: Takt 1 bis ${measures}, ${open} offen, ${watch} zu beachten`,
   away: (n) => (n ? `Keine Leitung zur Bibliothek. ${capital(count(n, 'Eintrag', 'Einträge'))} ${n === 1 ? 'wartet' : 'warten'} in Ihrem Bleistift.` : 'Keine Leitung zur Bibliothek.'),

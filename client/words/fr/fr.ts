@@ -13,6 +13,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { touch } from './touch.ts';
 
 const STAGES: Record<Stage, string> = {
   pulled: 'sortie',
@@ -86,6 +87,7 @@ export const fr = {
   compare,
   past,
   hearing,
+  touch,
   beside,
   thread: (measures, open, watch) => `Toute la partie : mesures 1 à ${measures}, ${open} ouvertes, ${watch} à surveiller`,
   away: (n) => (n ? `Pas de liaison avec la bibliothèque. ${strokes(n)} ${n === 1 ? 'attend' : 'attendent'} dans votre crayon.` : 'Pas de liaison avec la bibliothèque.'),

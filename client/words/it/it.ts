@@ -13,6 +13,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { touch } from './touch.ts';
 
 const STAGES: Record<Stage, string> = {
   pulled: 'prelevata',
@@ -86,6 +87,7 @@ export const it = {
   compare,
   past,
   hearing,
+  touch,
   beside,
   thread: (measures, open, watch) => `Tutta la parte: battute da 1 a ${measures}, ${open} aperte, ${watch} a cui badare`,
   away: (n) => (n ? `Nessuna linea con l’archivio. ${strokes(n)} ${n === 1 ? 'aspetta' : 'aspettano'} nella Sua matita.` : 'Nessuna linea con l’archivio.'),
