@@ -1,6 +1,6 @@
 /** Staff spaces: margins left and right of the music. */
 export const MARGIN = { left: 6, right: 4 };
-const NARROW_MARGIN = { left: 3, right: 2 };
+const NARROW_MARGIN = { left: 3, right: 3 };
 
 /** Pixels in a staff space, and how many spaces wide the music is, for a window. Tablet: portrait and wide enough for both hands. */
 export function sizesFor(width: number, height: number): { sp: number; kind: 'laptop' | 'tablet' | 'phone'; music: number; spacing: number } {

@@ -46,7 +46,7 @@ const offers = async (tour: Tour): Promise<Player> => {
 
 const section = async ({ page, origin, part }: Tour, query = ''): Promise<void> => {
   await page.goto(`${origin}/section/${part}${query}`);
-  await page.getByRole('img', { name: /seats at their desks/ }).waitFor();
+  await page.getByRole('img', { name: /seats at their desks/ }).first().waitFor();
 };
 
 /** Every screen there is, and how to come to it. */
@@ -94,7 +94,7 @@ export const SCREENS: readonly Screen[] = [
   }),
   keys('stand-hair', '9', ['e'], 'svg.hair'),
   keys('stand-beside', '9', ['y'], '.beside-mine'),
-  keys('stand-past', '46', ['q'], '.past'),
+  keys('stand-past', '46', ['q'], '.past-view'),
   keys('stand-line', '46', ['Enter', 's'], 'form.line'),
   keys('stand-keys', '9', ['?'], '.keys-list'),
   screen('principal', 'section', (tour) => section(tour)),

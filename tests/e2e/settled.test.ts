@@ -341,6 +341,8 @@ describe('a look through the whole piece', PATIENT, () => {
     const proposal = randomUUID();
     await ink('propose', { id: proposal, from: measure.ordinal, to: measure.ordinal, seats: 'all', why: 'As before.', marks: [{ note: measure.notes.find(({ rest }) => !rest)!.id, value: { kind: 'bow', bow: 'down' } }] });
     await ink('adopt', { proposal, revision: 1, why: '' });
+    // As one comes back to the window.
+    await page.evaluate(() => dispatchEvent(new Event('focus')));
     await piece().getByText(`This is from before something changed in ${name}.`).waitFor();
     await pressed('Look through it again');
     await piece().getByText('This is from before').waitFor({ state: 'detached' });
