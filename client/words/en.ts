@@ -9,6 +9,7 @@ import { hearing } from './hearing.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
+import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
@@ -189,6 +190,7 @@ export const en = {
   compare,
   past,
   hearing,
+  spoken,
   touch,
   beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,

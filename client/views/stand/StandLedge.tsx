@@ -12,6 +12,7 @@ import { KeysList } from './KeysList.tsx';
 import { openRanges } from './openMeasures.ts';
 import { OpenBeside, PhoneMoves } from './phone/PhoneMoves.tsx';
 import { subSentence, whereSentence } from './sentence.ts';
+import { slipSentence } from './slipSentence.ts';
 import { StandLine } from './StandLine.tsx';
 import { StandMoves } from './StandMoves.tsx';
 import { StandTools } from './StandTools.tsx';
@@ -38,6 +39,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const where = whereSentence(desk);
   const first = urgent(desk);
   const second = subSentence(desk, engraving);
+  const slip = desk.pencil.draft.length || desk.snapshot.status === 'away' ? null : slipSentence(desk);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
     const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
@@ -58,7 +60,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
         </>
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
-      sub={first?.sub ?? (first?.lead === second ? null : second)}
+      sub={first?.sub ?? (slip ? <>{slip.line}<span className="offstage"> {slip.why}</span></> : first?.lead === second ? null : second)}
       line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
       before={phone ? <OpenBeside desk={desk} which="before" onCommand={onCommand} /> : null}
       after={phone ? <OpenBeside desk={desk} which="after" onCommand={onCommand} /> : null}

@@ -1,7 +1,7 @@
 import type { Mark } from '../../../core/music/mark.ts';
 import { slotOf } from '../../../core/music/mark.ts';
 import { exact, fraction } from '../../../core/music/time.ts';
-import { beatOf, moveInside } from '../../library/partIndex.ts';
+import { beatOf, moveInside, numberOf } from '../../library/partIndex.ts';
 import { go } from '../../router.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import type { Command } from '../../tools/keys.ts';
@@ -111,7 +111,8 @@ export function vote(desk: Desk, which: 'for' | 'against', id?: string): void {
   const voted = id === undefined ? slip : slips.find((one) => one.id === id);
   if (!voted || desk.caret.open === null) return desk.say(words.stand.noSlip);
   const now = voted.votes[desk.caret.open]?.[desk.me.id];
-  submit(desk, 'castVote', { proposal: voted.id, revision: voted.revision, measure: desk.caret.open, vote: now === which ? null : which });
+  const cast = now === which ? null : which;
+  if (submit(desk, 'castVote', { proposal: voted.id, revision: voted.revision, measure: desk.caret.open, vote: cast })) desk.say(words.spoken.voted[cast ?? 'none'](`${numberOf(desk.index.part.measures[voted.from - 1]!)}${voted.letter}`));
 }
 
 /** The history of the open measure, or of the one in hand, which opens for it. */

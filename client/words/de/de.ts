@@ -15,6 +15,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -89,6 +90,7 @@ export const de = {
   compare,
   past,
   hearing,
+  spoken,
   touch,
   beside,
   thread: (measures, open, watch) => `Die ganze Stimme: Takt 1 bis ${measures}, ${open} offen, ${watch} zu beachten`,

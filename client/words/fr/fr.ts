@@ -13,6 +13,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -87,6 +88,7 @@ export const fr = {
   compare,
   past,
   hearing,
+  spoken,
   touch,
   beside,
   thread: (measures, open, watch) => `Toute la partie : mesures 1 à ${measures}, ${open} ouvertes, ${watch} à surveiller`,
