@@ -23,6 +23,8 @@ describe('a finger on the staff', () => {
   });
 
   it('keeps a passage that has begun, wherever it goes', () => {
-    fc.assert(fc.property(fc.integer(), fc.integer(), (x, y) => expect(dragged({ ...start, begun: true }, x, y).begun).toBe(true)));
+    fc.assert(fc.property(fc.integer(), fc.integer(), (x, y) => {
+      expect(dragged({ ...start, begun: true }, x, y).begun).toBe(true);
+    }));
   });
 });
