@@ -54,7 +54,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? (first?.lead === second ? null : second)}
-      line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
+      line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       moves={<StandMoves desk={desk} onCommand={onCommand} />}
       tools={<StandTools desk={desk} onCommand={onCommand} />}
     />

@@ -43,7 +43,7 @@ function movesOf(desk: Desk): Move[] {
   ];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [...asking, say, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [...asking, say, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...going, say, [':', words.keys.says.command, tools.short.command, { do: 'command' }], ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 

@@ -8,10 +8,12 @@ import type { Command } from '../../tools/keys.ts';
 import type { Held } from '../../tools/pencil/reducer.ts';
 import { marksOf } from '../../tools/pencil/signs.ts';
 import { nextLight } from '../../ui/light.ts';
+import { goPlace } from '../../ui/remembered.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
 import { passageInHand } from './passageInHand.ts';
+import { goTo } from './goTo.ts';
 import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
@@ -214,9 +216,13 @@ export function perform(desk: Desk, command: Command): void {
       return hearHere(desk, 'section');
     case 'shareOut':
       return shareOut(desk);
-    case 'words':
     case 'goTo':
+      return command.said === undefined ? desk.setLine({ kind: 'goTo' }) : goTo(desk, command.said);
+    case 'words':
+    case 'command':
       return desk.setLine({ kind: command.do });
+    case 'place':
+      return goPlace(command.place);
     case 'say':
       return desk.setLine({ kind: 'say', measure: desk.caret.open ?? Math.max(1, hereIn(desk)), proposal: slipsHere(desk).slip?.id ?? null });
     case 'setAside': {
