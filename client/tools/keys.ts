@@ -8,7 +8,7 @@ export type Command =
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
   | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' };
 
 export interface KeyPress {
   key: string;
@@ -77,6 +77,7 @@ export const COMMANDS = [
   { name: 'split', group: 'marking', keys: ['k'], command: { do: 'mark', sign: 'slur', slur: 'split' } },
   { name: 'join', group: 'marking', keys: ['j'], command: { do: 'mark', sign: 'slur', slur: 'join' } },
   { name: 'words', group: 'marking', keys: ['/'], command: { do: 'words' } },
+  { name: 'elsewhere', group: 'pencil', keys: ['Shift+y'], command: { do: 'elsewhere' } },
   { name: 'rub', group: 'pencil', keys: ['Backspace', 'Delete'], command: { do: 'rub' } },
   { name: 'undo', group: 'pencil', keys: ['z', 'Ctrl+z'], command: { do: 'undo' } },
   { name: 'redo', group: 'pencil', keys: ['Shift+z', 'Ctrl+Shift+z'], command: { do: 'redo' } },

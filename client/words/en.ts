@@ -10,6 +10,7 @@ import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
+import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -347,8 +348,14 @@ export const en = {
   },
   plan,
   piece,
+  run,
+  elsewhere,
+  named,
+  waits,
+  notices,
+  letters,
   keys,
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', short: { command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -54,6 +54,7 @@ const SAYS: Record<CommandName, string> = {
   split: 'split the slur',
   join: 'join the slur',
   words: 'words over the note',
+  elsewhere: 'copy these marks to the same figure elsewhere',
   rub: 'rub out',
   undo: 'take the last mark back',
   redo: 'write it again',

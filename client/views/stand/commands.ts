@@ -16,7 +16,9 @@ import { passageInHand } from './passageInHand.ts';
 import { goTo } from './goTo.ts';
 import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
-import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
+import { nextAfter, slipsAt } from './openMeasures.ts';
+import { askElsewhere, layElsewhere } from './elsewhere/layElsewhere.ts';
+import { inkedSentence, runOn } from './runThrough.ts';
 
 const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
 
@@ -68,6 +70,7 @@ export function openMeasure(desk: Desk, measure: number, slip: string | null = n
 
 function enter(desk: Desk): void {
   if (desk.offers.found?.offers.length) return takeOffer(desk);
+  if (desk.elsewhere.found) return layElsewhere(desk);
   if (desk.pencil.draft.length) {
     const seats = desk.revising?.seats ?? (desk.caret.seat === 'all' ? 'all' : [desk.caret.seat]);
     return desk.setLine({ kind: 'why', ink: desk.pencil.held === 'ink', seats, text: desk.revising?.why ?? '' });
@@ -77,11 +80,12 @@ function enter(desk: Desk): void {
   const { slip } = slipsHere(desk);
   if (!slip) return desk.say(words.stand.noSlip);
   if (!isPrincipal(desk)) return desk.say(words.stand.onlyPrincipal);
-  if (submit(desk, 'adopt', { proposal: slip.id, revision: slip.revision, why: '' })) desk.say(words.stand.inked(slip.marks.length));
+  if (submit(desk, 'adopt', { proposal: slip.id, revision: slip.revision, why: '' })) desk.say(inkedSentence(desk, slip, here));
 }
 
 function leave(desk: Desk): void {
   if (desk.keys) return desk.setKeys(false);
+  if (desk.elsewhere.found) return desk.elsewhere.leave();
   if (desk.offers.sides) return desk.offers.apart();
   if (desk.offers.asked) return desk.offers.leave();
   if (desk.caret.open !== null) {
@@ -92,9 +96,10 @@ function leave(desk: Desk): void {
 }
 
 function nextOpen(desk: Desk): void {
-  const next = nextAfter(openRanges(desk.state), desk.caret.open ?? hereIn(desk), ({ from }) => from);
-  if (next) openMeasure(desk, next.from);
-  else desk.say(words.stand.nothingOpen);
+  // A measure on whose first notes the hand already lies is the next while it is closed.
+  const { to, slip, sentence } = runOn(desk, desk.caret.open ?? hereIn(desk) - 1);
+  if (to !== null) openMeasure(desk, to, slip);
+  desk.say(sentence);
 }
 
 function nextFinding(desk: Desk): void {
@@ -210,6 +215,8 @@ export function perform(desk: Desk, command: Command): void {
       return desk.hair.turn();
     case 'beside':
       return desk.beside.turn();
+    case 'elsewhere':
+      return askElsewhere(desk);
     case 'hear':
       return hearHere(desk, 'one');
     case 'hearSection':

@@ -11,6 +11,8 @@ import type { PartIndex } from '../../library/partIndex.ts';
 import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import type { Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
+import type { Run } from '../../tools/run/run.ts';
+import type { ElsewhereOnStand } from './elsewhere/useElsewhere.ts';
 import type { BesideOnStand } from './beside/useBeside.ts';
 import type { HearingOnStand } from './hearing/useHearing.ts';
 import type { HairOnStand } from './hair/useHair.ts';
@@ -59,6 +61,11 @@ export interface Desk {
   beside: BesideOnStand;
   /** The passage as it sounds. */
   hearing: HearingOnStand;
+  /** Where the figure in hand is played again. */
+  elsewhere: ElsewhereOnStand;
+  /** Open measures met since the run-through began. */
+  run: Run;
+  setRun(run: Run): void;
   /** Slip of mine that is being written anew. */
   revising: Proposal | null;
   setRevising(slip: Proposal | null): void;

@@ -16,8 +16,10 @@ import type { LineState } from '../../tools/line/line.ts';
 import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
 import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
+import type { Run } from '../../tools/run/run.ts';
 import type { Desk } from './desk.ts';
 import { useBeside } from './beside/useBeside.ts';
+import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
 import { useHearing } from './hearing/useHearing.ts';
 import { withDraft } from './standing.ts';
@@ -35,6 +37,8 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const [history, setHistory] = useState(false);
   const [past, setPast] = useState<number | null>(null);
   const [keys, setKeys] = useState(false);
+  const [run, setRun] = useState<Run>([]);
+  const elsewhere = useElsewhere();
   const [revising, setRevising] = useState<Proposal | null>(null);
 
   const { state } = snapshot;
@@ -72,6 +76,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, run, setRun, revising, setRevising,
   };
 }

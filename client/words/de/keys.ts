@@ -54,6 +54,7 @@ export const keys = {
     split: 'Bindebogen teilen',
     join: 'Bindebogen verbinden',
     words: 'Worte über der Note',
+    elsewhere: 'diese Zeichen zur selben Figur anderswo',
     rub: 'ausradieren',
     undo: 'das letzte Zeichen zurück',
     redo: 'wieder hinschreiben',
@@ -107,5 +108,6 @@ export const tools = {
   shareOut: 'die Wechsel verteilen',
   hair: 'der Bogen auf seinem Haar',
   beside: 'wie die anderen Gruppen streichen',
-  short: { command: 'in Worten', beside: 'andere', hair: 'Bogen', shareOut: 'verteilen', take: 'nehmen', open: 'nächster', watch: 'Achtung', say: 'sagen' },
+  elsewhere: 'eintragen',
+  short: { elsewhere: 'wieder', command: 'in Worten', beside: 'andere', hair: 'Bogen', shareOut: 'verteilen', take: 'nehmen', open: 'nächster', watch: 'Achtung', say: 'sagen' },
 } satisfies Words['tools'];

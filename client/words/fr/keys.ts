@@ -54,6 +54,7 @@ export const keys = {
     split: 'couper la liaison',
     join: 'joindre la liaison',
     words: 'mots au-dessus de la note',
+    elsewhere: 'copier ces indications à la même figure ailleurs',
     rub: 'gommer',
     undo: 'reprendre le dernier signe',
     redo: 'le remettre',
@@ -107,5 +108,6 @@ export const tools = {
   shareOut: 'répartir les changements',
   hair: 'l’archet le long de sa mèche',
   beside: 'les coups d’archet des autres pupitres',
-  short: { command: 'en mots', beside: 'autres', hair: 'archet', shareOut: 'répartir', take: 'prendre', open: 'suivante', watch: 'attention', say: 'dire' },
+  elsewhere: 'porter au crayon',
+  short: { elsewhere: 'ailleurs', command: 'en mots', beside: 'autres', hair: 'archet', shareOut: 'répartir', take: 'prendre', open: 'suivante', watch: 'attention', say: 'dire' },
 } satisfies Words['tools'];

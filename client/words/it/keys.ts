@@ -54,6 +54,7 @@ export const keys = {
     split: 'dividere la legatura',
     join: 'unire la legatura',
     words: 'parole sopra la nota',
+    elsewhere: 'copiare questi segni nella stessa figura altrove',
     rub: 'cancellare',
     undo: 'annullare l’ultimo segno',
     redo: 'riscriverlo',
@@ -107,5 +108,6 @@ export const tools = {
   shareOut: 'distribuire i cambi',
   hair: 'l’arco lungo i crini',
   beside: 'le arcate delle altre sezioni',
-  short: { command: 'a parole', beside: 'altre', hair: 'arco', shareOut: 'distribuire', take: 'prendere', open: 'prossima', watch: 'attenzione', say: 'dire' },
+  elsewhere: 'scrivere a matita',
+  short: { elsewhere: 'altrove', command: 'a parole', beside: 'altre', hair: 'arco', shareOut: 'distribuire', take: 'prendere', open: 'prossima', watch: 'attenzione', say: 'dire' },
 } satisfies Words['tools'];
