@@ -3,7 +3,7 @@ import { lineOfPart } from '../../../../core/fingering/partLine.ts';
 import { instrumentNamed } from '../../../../core/instruments/instrumentNamed.ts';
 import { carryBowing, type MarkedPart } from '../../../../core/matching/carryBowing.ts';
 import type { Figure } from '../../../../core/matching/figure.ts';
-import type { Mark, MarkValue } from '../../../../core/music/mark.ts';
+import { slotOf, type Mark, type MarkValue, type Slot } from '../../../../core/music/mark.ts';
 import type { Part } from '../../../../core/music/part.ts';
 
 /** What would be laid at one place, and how many fingerings stay behind because they cannot be played there. */
@@ -15,6 +15,7 @@ export interface Copy {
 }
 
 const OF_THE_HAND: readonly MarkValue['kind'][] = ['finger', 'string', 'reach', 'harmonic'];
+const OF_THE_BOW: readonly Slot[] = ['bow', 'change', 'retake', 'hooked', 'slur'];
 
 const forAll = ({ seats }: Mark): boolean => seats === undefined || seats === 'all';
 
@@ -33,9 +34,13 @@ function handOn(part: Part, measure: number, note: string, values: readonly Mark
   return both ? [...values] : null;
 }
 
+/** Printed slurs alone are no reason to bow another place otherwise: the bowing is carried where something of it is marked. */
+const isBowed = ({ marks }: MarkedPart, { run }: Figure): boolean => marks.some((mark) => OF_THE_BOW.includes(slotOf(mark.value)) && run.notes.some(([source]) => source === mark.note));
+
 /** Marks of a figure carried to one place: bows anywhere, what concerns the hand only where it can be played. Only marks for the whole section go along. */
-export function copyFor(from: MarkedPart, { run }: Figure): Copy {
-  const copy: Copy = { marks: carryBowing(from, from, run).marks, fingered: 0, behind: 0 };
+export function copyFor(from: MarkedPart, figure: Figure): Copy {
+  const { run } = figure;
+  const copy: Copy = { marks: isBowed(from, figure) ? carryBowing(from, from, run).marks : [], fingered: 0, behind: 0 };
   const measureOf = new Map(from.part.measures.flatMap(({ ordinal, notes }) => notes.map(({ id }) => [id, ordinal] as const)));
   const standing = (note: string) => from.marks.filter((mark) => mark.note === note && forAll(mark)).map(({ value }) => value);
   for (const [source, target] of run.notes) {

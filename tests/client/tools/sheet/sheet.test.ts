@@ -11,7 +11,7 @@ afterAll(() => speak(en));
 
 /** A press as a browser tells it, read back from the table's own way of writing. */
 function press(text: string) {
-  const modifiers = text.match(/(Ctrl|Shift|Alt)\+/g) ?? [];
+  const modifiers: string[] = [...text.matchAll(/(?:Ctrl|Shift|Alt)\+/g)].map(([found]) => found);
   const name = text.slice(modifiers.join('').length);
   const shift = modifiers.includes('Shift+');
   const key = name === 'Space' ? ' ' : shift && name.length === 1 ? name.toUpperCase() : name;
