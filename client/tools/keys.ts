@@ -8,7 +8,7 @@ export type Command =
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
   | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' };
 
 export interface KeyPress {
   key: string;
@@ -53,6 +53,7 @@ export const COMMANDS = [
   { name: 'seatAfter', group: 'going', keys: ['ArrowDown'], command: { do: 'seat', by: 1 }, line: 'seat' },
   { name: 'goTo', group: 'going', keys: ['g'], command: { do: 'goTo' } },
   { name: 'nextOpen', group: 'going', keys: ['n'], command: { do: 'nextOpen' } },
+  { name: 'waits', group: 'going', keys: ['Shift+n'], command: { do: 'waits' } },
   { name: 'nextFinding', group: 'going', keys: ['w'], command: { do: 'nextFinding' } },
   { name: 'finger0', group: 'marking', keys: ['0'], command: finger(0), line: 'finger' },
   { name: 'finger1', group: 'marking', keys: ['1'], command: finger(1), line: 'finger' },
@@ -102,6 +103,7 @@ export const COMMANDS = [
   { name: 'hearSection', group: 'hearing', keys: ['Shift+Space'], command: { do: 'hearSection' } },
   { name: 'command', group: 'rest', keys: [':', 'Ctrl+k'], command: { do: 'command' } },
   { name: 'keys', group: 'rest', keys: ['?'], command: { do: 'keys' } },
+  { name: 'notices', group: 'rest', keys: ['Shift+s'], command: { do: 'notices' } },
   { name: 'light', group: 'rest', keys: ['l'], command: { do: 'light' } },
   { name: 'shelf', group: 'rest', keys: ['Alt+1'], command: { do: 'place', place: 'shelf' }, line: 'places', everywhere: true },
   { name: 'folder', group: 'rest', keys: ['Alt+2'], command: { do: 'place', place: 'folder' }, line: 'places', everywhere: true },

@@ -355,7 +355,7 @@ export const en = {
   notices,
   letters,
   keys,
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -15,11 +15,12 @@ import { StandMoves } from './StandMoves.tsx';
 import { StandTools } from './StandTools.tsx';
 import { Thread } from './Thread.tsx';
 
-function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | null {
+function urgent({ snapshot, message, notice }: Desk): { lead: string; sub?: string } | null {
   if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
   const refusal = snapshot.refusals.at(-1)?.refusal;
   if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
+  if (notice.text) return { lead: notice.text };
   if (snapshot.status === 'away') return { lead: words.away(snapshot.waiting.length) };
   return null;
 }
@@ -47,7 +48,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
         <>
           {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} /> : null}
           <Thread
-            part={desk.index.part} open={open} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
+            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
             grown={engraved.systems.length ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
           />
         </>

@@ -1,3 +1,4 @@
+import type { Mention } from '../../../core/agreement/state.ts';
 import { newId } from '../../agreement/newId.ts';
 import { lazy, Suspense, type ReactNode } from 'react';
 import { LedgeLine } from '../../tools/line/LedgeLine.tsx';
@@ -13,6 +14,16 @@ import { measureName } from './sentence.ts';
 
 /** Completion comes with who first asks for it. */
 const CommandLine = lazy(async () => ({ default: (await import('../../tools/line/CommandLine.tsx')).CommandLine }));
+
+const SayLine = lazy(async () => ({ default: (await import('../../tools/line/SayLine.tsx')).SayLine }));
+
+/** The people of the section besides me, as they sit; the principal even without a seat. */
+function peopleOf({ view, me }: Desk): { id: string; name: string; seat: string }[] {
+  const seated = view.section?.seats.flatMap(({ seat, person }) => (person ? [{ ...person, seat: words.seat.one(seat) }] : [])) ?? [];
+  const { principal } = view.section ?? { principal: null };
+  const all = principal && !seated.some(({ id }) => id === principal.id) ? [{ ...principal, seat: '' }, ...seated] : seated;
+  return all.filter(({ id }) => id !== me.id);
+}
 
 /** What the line on the ledge is for, and what it does when it is written. */
 export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineState; onCommand(command: Command): void }): ReactNode {
@@ -48,11 +59,15 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
     case 'say': {
       const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
       const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.inMeasures(measureName(desk, line.measure), measureName(desk, line.measure));
-      const write = (text: string) => {
-        const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text });
+      const write = (text: string, mentions: Mention[]) => {
+        const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text, mentions });
         if (written) openMeasure(desk, line.measure, line.proposal);
       };
-      return <LedgeLine key="say" label={words.line.say(about)} button={words.line.speak} max={2000} onLeave={leave} onWrite={(text) => done(() => write(text))()} />;
+      return (
+        <Suspense fallback={<div className="line" />}>
+          <SayLine key="say" label={words.line.say(about)} people={peopleOf(desk)} max={2000} onLeave={leave} onWrite={(text, mentions) => done(() => write(text, mentions))()} />
+        </Suspense>
+      );
     }
     case 'aside': {
       const slip = desk.state.proposals[line.proposal];

@@ -51,9 +51,10 @@ function movesOf(desk: Desk): Move[] {
   ];
   const again: Move = [capsOf(['Shift+y']), words.keys.says.elsewhere, tools.short.elsewhere, { do: 'elsewhere' }];
   const passage = desk.caret.at !== desk.caret.from ? [again] : [];
+  const waits: Move[] = desk.waits.waits.length ? [[capsOf(['Shift+n']), words.waits.count(desk.waits.waits.length), `${desk.waits.waits.length} ${tools.short.waits}`, { do: 'waits' }]] : [];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...passage, ...going, say, [':', words.keys.says.command, tools.short.command, { do: 'command' }], ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...passage, ...waits, ...going, say, [':', words.keys.says.command, tools.short.command, { do: 'command' }], ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 

@@ -85,6 +85,7 @@ function enter(desk: Desk): void {
 
 function leave(desk: Desk): void {
   if (desk.keys) return desk.setKeys(false);
+  if (desk.waits.on) return desk.waits.turn();
   if (desk.elsewhere.found) return desk.elsewhere.leave();
   if (desk.offers.sides) return desk.offers.apart();
   if (desk.offers.asked) return desk.offers.leave();
@@ -215,6 +216,11 @@ export function perform(desk: Desk, command: Command): void {
       return desk.hair.turn();
     case 'beside':
       return desk.beside.turn();
+    case 'waits':
+      return desk.waits.turn();
+    case 'notices':
+      desk.notice.turn();
+      return desk.say(desk.notice.wanted ? words.notices.off : words.notices.on);
     case 'elsewhere':
       return askElsewhere(desk);
     case 'hear':

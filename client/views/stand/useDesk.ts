@@ -22,6 +22,8 @@ import { useBeside } from './beside/useBeside.ts';
 import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
 import { useHearing } from './hearing/useHearing.ts';
+import { useNotice } from './waiting/useNotice.ts';
+import { useWaits } from './waiting/useWaits.ts';
 import { withDraft } from './standing.ts';
 
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
@@ -39,6 +41,8 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const [keys, setKeys] = useState(false);
   const [run, setRun] = useState<Run>([]);
   const elsewhere = useElsewhere();
+  const waits = useWaits(me, view, snapshot);
+  const notice = useNotice(me, view, snapshot);
   const [revising, setRevising] = useState<Proposal | null>(null);
 
   const { state } = snapshot;
@@ -76,6 +80,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, run, setRun, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, notice, run, setRun, revising, setRevising,
   };
 }

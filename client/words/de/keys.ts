@@ -30,6 +30,7 @@ export const keys = {
     seatAfter: 'der nächste Platz, oder der Zettel darunter',
     goTo: 'zu Takt oder Buchstabe',
     nextOpen: 'nächster offener Takt',
+    waits: 'was auf Sie wartet',
     nextFinding: 'nächstes zu beachten',
     finger0: 'leere Saite',
     finger1: 'erster Finger',
@@ -79,6 +80,7 @@ export const keys = {
     hearSection: 'die Gruppe spielen hören',
     command: 'in Worten sagen, was zu tun ist',
     keys: 'alle Tasten',
+    notices: 'sagen oder schweigen, wenn etwas geschieht',
     light: 'Pultlicht: dunkel oder hell',
     shelf: 'zum Regal',
     folder: 'zur Mappe',
@@ -109,5 +111,5 @@ export const tools = {
   hair: 'der Bogen auf seinem Haar',
   beside: 'wie die anderen Gruppen streichen',
   elsewhere: 'eintragen',
-  short: { elsewhere: 'wieder', command: 'in Worten', beside: 'andere', hair: 'Bogen', shareOut: 'verteilen', take: 'nehmen', open: 'nächster', watch: 'Achtung', say: 'sagen' },
+  short: { waits: 'wartet', elsewhere: 'wieder', command: 'in Worten', beside: 'andere', hair: 'Bogen', shareOut: 'verteilen', take: 'nehmen', open: 'nächster', watch: 'Achtung', say: 'sagen' },
 } satisfies Words['tools'];

@@ -30,6 +30,7 @@ export const keys = {
     seatAfter: 'la place suivante, ou la collette du dessous',
     goTo: 'aller à la mesure ou à la lettre',
     nextOpen: 'mesure ouverte suivante',
+    waits: 'ce qui vous attend',
     nextFinding: 'prochaine à surveiller',
     finger0: 'corde à vide',
     finger1: 'premier doigt',
@@ -79,6 +80,7 @@ export const keys = {
     hearSection: 'écouter le pupitre le jouer',
     command: 'dire en mots ce qu’il faut faire',
     keys: 'toutes les touches',
+    notices: 'dire ou taire ce qui arrive',
     light: 'lampe du lutrin : sombre ou jour',
     shelf: 'au Rayon',
     folder: 'à la Pochette',
@@ -109,5 +111,5 @@ export const tools = {
   hair: 'l’archet le long de sa mèche',
   beside: 'les coups d’archet des autres pupitres',
   elsewhere: 'porter au crayon',
-  short: { elsewhere: 'ailleurs', command: 'en mots', beside: 'autres', hair: 'archet', shareOut: 'répartir', take: 'prendre', open: 'suivante', watch: 'attention', say: 'dire' },
+  short: { waits: 'attend', elsewhere: 'ailleurs', command: 'en mots', beside: 'autres', hair: 'archet', shareOut: 'répartir', take: 'prendre', open: 'suivante', watch: 'attention', say: 'dire' },
 } satisfies Words['tools'];

@@ -30,6 +30,7 @@ export const keys = {
     seatAfter: 'il posto seguente, o la striscia sotto',
     goTo: 'andare a battuta o lettera',
     nextOpen: 'prossima battuta aperta',
+    waits: 'che cosa La aspetta',
     nextFinding: 'prossima a cui badare',
     finger0: 'corda vuota',
     finger1: 'primo dito',
@@ -79,6 +80,7 @@ export const keys = {
     hearSection: 'ascoltare la sezione che lo suona',
     command: 'dire a parole che cosa fare',
     keys: 'tutti i tasti',
+    notices: 'dire o tacere che cosa accade',
     light: 'luce del leggio: buio o giorno',
     shelf: 'allo Scaffale',
     folder: 'alla Cartella',
@@ -109,5 +111,5 @@ export const tools = {
   hair: 'l’arco lungo i crini',
   beside: 'le arcate delle altre sezioni',
   elsewhere: 'scrivere a matita',
-  short: { elsewhere: 'altrove', command: 'a parole', beside: 'altre', hair: 'arco', shareOut: 'distribuire', take: 'prendere', open: 'prossima', watch: 'attenzione', say: 'dire' },
+  short: { waits: 'aspetta', elsewhere: 'altrove', command: 'a parole', beside: 'altre', hair: 'arco', shareOut: 'distribuire', take: 'prendere', open: 'prossima', watch: 'attenzione', say: 'dire' },
 } satisfies Words['tools'];
