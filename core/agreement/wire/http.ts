@@ -112,6 +112,12 @@ export const SeenBody = z.strictObject({ seq: z.int().nonnegative().max(2 ** 31 
 /** Where letters go, and in which language they speak. */
 export const LettersBody = z.strictObject({ address: z.email().max(200), language: z.enum(['en', 'de', 'fr', 'it']) });
 
+/** GET, PUT and DELETE /api/me/letters. `minutes`: one letter at most in so many; null where this library sends none. */
+export interface LettersView {
+  minutes: number | null;
+  wish: z.infer<typeof LettersBody> | null;
+}
+
 export const SignInBody = z.strictObject({ token: z.string().min(20).max(200) });
 export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false) });
 export const NewSection = z.strictObject({ name: z.string().trim().min(1).max(60), instrument: z.enum(['violin', 'viola', 'cello', 'double-bass']) });
