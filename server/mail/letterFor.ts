@@ -39,7 +39,7 @@ export function letterFor(to: Correspondent, parts: readonly WaitingPart[], now:
     if (one.kind === 'decided') return fresh && one.mine && one.status !== 'withdrawn' ? says[one.status](slip, one.who) : null;
     if (one.kind !== 'vote' || !asks || !isNear(firstRehearsal, now.getTime())) return null;
     reminds = true;
-    return says.vote(slip, one.who, new Date(`${firstRehearsal}T12:00:00Z`).toLocaleDateString(to.language, { day: 'numeric', month: 'long', timeZone: 'UTC' }));
+    return says.vote(slip, one.who, new Date(`${firstRehearsal}T12:00:00Z`).toLocaleDateString(to.language === 'en' ? 'en-GB' : to.language, { day: 'numeric', month: 'long', timeZone: 'UTC' }));
   }
 
   const paragraphs = parts.flatMap((waiting) => {

@@ -3,7 +3,7 @@ import type { Actor } from '../../../core/agreement/people.ts';
 import { waitsFor, type Waiting } from '../../../core/agreement/waiting/waitsFor.ts';
 import { Conversation, id, LIBRARIAN, PARTNER, PLAYER, PRINCIPAL, slip } from './section.ts';
 
-const told = (one: Waiting) => [one.kind, one.measure, one.who, 'letter' in one ? one.letter : one.text];
+const told = (one: Waiting) => [one.kind, one.measure, one.who, 'text' in one ? one.text : one.letter];
 const waits = (talk: Conversation, who: Actor, since = 0) => waitsFor(talk.state, who, since).map(told);
 
 describe('what waits for somebody', () => {

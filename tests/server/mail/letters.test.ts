@@ -76,7 +76,7 @@ describe('letters by a real post', () => {
     const [letter] = box.letters;
     expect(letter!.to).toEqual(['mona@orchestra.example']);
     const text = decoded(letter!.text);
-    expect(text).toContain('Ilya Brandt nennt Sie, Takt 2: „@Mona Castell, would you try it?“');
+    expect(text).toContain('Ilya Brandt nennt Sie, Takt 1: „@Mona Castell, would you try it?“');
     expect(text).toContain(`https://bowline.example/stand/${laid.part}?m=2`);
     expect(text).toContain('keine Briefe mehr');
   });
@@ -99,7 +99,7 @@ describe('letters by a real post', () => {
     await naming();
     expect([await round('2026-11-26T10:29:00Z'), await round('2026-11-26T10:31:00Z')]).toEqual([0, 1]);
     expect(decoded(box.letters[1]!.text)).toMatch(/Bowline: 2 things concern you/);
-    expect(decoded(box.letters[1]!.text)).toMatch(/Your 1a is inked in by Ilya Brandt\./);
+    expect(decoded(box.letters[1]!.text)).toMatch(/Your 0a is inked in by Ilya Brandt\./);
   });
 
   it('what the player has seen on the stand is not written of', async () => {
@@ -114,7 +114,7 @@ describe('letters by a real post', () => {
     await write(principal, 'propose', oneMark());
     expect(await round('2027-02-20T10:00:00Z')).toBe(0);
     expect([await round('2027-02-27T10:00:00Z'), await round('2027-02-27T20:00:00Z'), await round('2027-02-28T10:00:00Z')]).toEqual([1, 0, 1]);
-    expect(decoded(box.letters[0]!.text)).toContain('1a by Ilya Brandt waits for your vote; the first rehearsal is on 1 March.');
+    expect(decoded(box.letters[0]!.text)).toContain('0a by Ilya Brandt waits for your vote; the first rehearsal is on 1 March.');
     expect(await round('2027-03-02T10:00:00Z')).toBe(0);
   });
 
@@ -148,7 +148,7 @@ describe('what waits, asked for over all parts', () => {
   it('names the part, the work and the printed measure, and leaves out what was seen', async () => {
     await naming();
     const { json } = await player.get('/api/me/waiting');
-    expect(json).toMatchObject({ parts: [{ id: laid.part, work: { title: 'Spring' }, programme: laid.programme, waits: [{ kind: 'named', measure: 2, who: 'Ilya Brandt' }], numbers: { 2: '2' } }] });
+    expect(json).toMatchObject({ parts: [{ id: laid.part, work: { title: 'Spring' }, programme: laid.programme, waits: [{ kind: 'named', measure: 2, who: 'Ilya Brandt' }], numbers: { 2: '1' } }] });
     expect((await principal.get('/api/me/waiting')).json).toEqual({ parts: [] });
     expect((await house.visitor().get('/api/me/waiting')).status).toBe(401);
     expect((await player.put('/api/parts/gone/seen', { seq: 1 })).status).toBe(404);
