@@ -80,8 +80,10 @@ describe('every command in words', PATIENT, () => {
     const touched = player.getByRole('region', { name: 'Keys on the stand' });
     await touched.waitFor();
     await picture('player', 'keys-tablet');
-    await touched.getByRole('button', { name: 'Esc closes this' }).tap();
+    await touched.getByRole('button', { name: 'say in words what to do' }).tap();
     await touched.waitFor({ state: 'detached' });
+    await player.getByRole('combobox', { name: 'What to do, in words' }).waitFor();
+    await player.getByRole('button', { name: 'leave it' }).tap();
     expect(faults).toEqual([]);
   });
 });

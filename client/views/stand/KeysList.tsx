@@ -1,9 +1,10 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { sheetOf } from '../../tools/sheet/rows.ts';
+import type { Command } from '../../tools/keys.ts';
 import { words } from '../../words/words.ts';
 
 /** Every key, in the ledge, above its row. The focus goes there, so that it is read and scrolled from the keyboard. */
-export function KeysList({ onClose }: { onClose(): void }): ReactNode {
+export function KeysList({ onClose, onCommand }: { onClose(): void; onCommand(command: Command): void }): ReactNode {
   const sheet = useRef<HTMLElement>(null);
   useEffect(() => sheet.current?.focus(), []);
   return (
@@ -11,6 +12,9 @@ export function KeysList({ onClose }: { onClose(): void }): ReactNode {
       <h2>{words.keys.title}</h2>
       <button type="button" className="quiet" onClick={onClose}>
         {words.keys.close}
+      </button>
+      <button type="button" className="in-words" onClick={() => (onClose(), onCommand({ do: 'command' }))}>
+        {words.keys.says.command} <kbd aria-hidden="true">:</kbd>
       </button>
       <div className="key-groups">
         {sheetOf().map(({ title, rows }) => (

@@ -46,7 +46,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       className="stand-ledge"
       thread={
         <>
-          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} /> : null}
+          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} onCommand={onCommand} /> : null}
           <Thread
             part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
             grown={engraved.systems.length ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}

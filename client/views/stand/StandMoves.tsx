@@ -22,6 +22,12 @@ function movesOf(desk: Desk): Move[] {
       ['Esc', ...both(tools.close), { do: 'leave' }],
     ];
   }
+  if (desk.elsewhere.found) {
+    return [
+      ['Enter', ...both(tools.elsewhere), { do: 'enter' }],
+      ['Esc', ...both(tools.close), { do: 'leave' }],
+    ];
+  }
   if (desk.pencil.draft.length) {
     return [
       ['Enter', ...both(desk.pencil.held === 'ink' ? tools.inkIn : tools.lay), { do: 'enter' }],
@@ -30,12 +36,6 @@ function movesOf(desk: Desk): Move[] {
     ];
   }
   const open = desk.caret.open !== null;
-  if (desk.elsewhere.found) {
-    return [
-      ['Enter', ...both(tools.elsewhere), { do: 'enter' }],
-      ['Esc', ...both(tools.close), { do: 'leave' }],
-    ];
-  }
   const first: Move[] = !open ? [['Enter', ...both(tools.open), { do: 'enter' }]] : slipsHere(desk).slip && isPrincipal(desk) ? [['Enter', ...both(tools.inkIn), { do: 'enter' }]] : [];
   const asking: Move[] = [
     ['f', ...both(tools.fingerings), { do: 'fingerings' }],
@@ -54,7 +54,7 @@ function movesOf(desk: Desk): Move[] {
   const waits: Move[] = desk.waits.waits.length ? [[capsOf(['Shift+n']), words.waits.count(desk.waits.waits.length), `${desk.waits.waits.length} ${tools.short.waits}`, { do: 'waits' }]] : [];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...passage, ...waits, ...going, say, [':', words.keys.says.command, tools.short.command, { do: 'command' }], ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...passage, ...waits, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 

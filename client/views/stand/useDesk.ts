@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useReducer, useState } from 'react';
+import { useCallback, useEffect, useMemo, useReducer, useState } from 'react';
 import { CheckSettings } from '../../../core/check/settings.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
@@ -41,8 +41,9 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const [keys, setKeys] = useState(false);
   const [run, setRun] = useState<Run>([]);
   const elsewhere = useElsewhere();
+  const quiet = useCallback(() => setMessage(null), []);
   const waits = useWaits(me, view, snapshot);
-  const notice = useNotice(me, view, snapshot);
+  const notice = useNotice(me, view, snapshot, quiet);
   const [revising, setRevising] = useState<Proposal | null>(null);
 
   const { state } = snapshot;

@@ -14,8 +14,8 @@ export interface NoticeOnStand {
 
 const keyOf = (person: string): string => `bowline/notices/${person}`;
 
-/** Says in the ledge what concerns me as it happens, unless I turned that off. What was in the log before I came is for the list. */
-export function useNotice(me: Me, { roles, part }: PartView, { confirmed, caughtUp }: PartSnapshot): NoticeOnStand {
+/** Says in the ledge what concerns me as it happens, unless I turned that off; what was in the log before I came is for the list. `onNews` takes an older sentence away and stays the same from drawing to drawing. */
+export function useNotice(me: Me, { roles, part }: PartView, { confirmed, caughtUp }: PartSnapshot, onNews: () => void): NoticeOnStand {
   const [wanted, setWanted] = useState(() => localStorage.getItem(keyOf(me.id)) !== 'off');
   const [text, setText] = useState<string | null>(null);
   const told = useRef<number | null>(null);
@@ -29,8 +29,10 @@ export function useNotice(me: Me, { roles, part }: PartView, { confirmed, caught
       return measure ? numberOf(measure) : String(ordinal);
     };
     const notice = noticeOf(confirmed, { id: me.id, roles }, before, name);
-    if (notice) setText(notice);
-  }, [confirmed, caughtUp, wanted, me.id, roles, part]);
+    if (!notice) return;
+    setText(notice);
+    onNews();
+  }, [confirmed, caughtUp, wanted, me.id, roles, part, onNews]);
   const read = useCallback(() => setText(null), []);
   const turn = useCallback(() => {
     localStorage.setItem(keyOf(me.id), wanted ? 'off' : 'on');
