@@ -16,6 +16,7 @@ import './ui/styles/rules.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { keepPage } from './offline/newer.ts';
 import { startLight } from './ui/light.ts';
 import { startLanguage } from './words/language.ts';
 
@@ -26,3 +27,4 @@ createRoot(document.getElementById('root')!).render(
     <App />
   </StrictMode>,
 );
+if (import.meta.env.PROD) keepPage();
