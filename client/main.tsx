@@ -16,12 +16,13 @@ import './ui/styles/rules.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { finishLeaving } from './library/leave.ts';
 import { keepPage } from './offline/newer.ts';
 import { startLight } from './ui/light.ts';
 import { startLanguage } from './words/language.ts';
 
 startLight();
-await startLanguage();
+await Promise.all([startLanguage(), finishLeaving()]);
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <App />
