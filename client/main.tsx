@@ -18,10 +18,13 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { finishLeaving } from './library/leave.ts';
 import { keepPage } from './offline/newer.ts';
+import { lastAddress } from './ui/remembered.ts';
 import { startLight } from './ui/light.ts';
 import { startLanguage } from './words/language.ts';
 
 startLight();
+// Put on the desk, the page begins at its bare address: it goes on where one was.
+if (location.pathname === '/') history.replaceState(null, '', lastAddress() ?? '/');
 await Promise.all([startLanguage(), finishLeaving()]);
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
