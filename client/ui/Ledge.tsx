@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { useAway } from '../library/kept/useAway.ts';
 import { useNewer } from '../offline/newer.ts';
 import type { Place } from '../router.ts';
 import { words } from '../words/words.ts';
@@ -7,7 +8,9 @@ import { Places } from './Places.tsx';
 /** The lip of the stand: thread, places, the sentence that says where one is, and what lies on it. */
 export function Ledge({ here, sentence, sub, thread, line, moves, tools, className = '' }: { here: Place; sentence: ReactNode; sub?: ReactNode; thread?: ReactNode; line?: ReactNode; moves?: ReactNode; tools?: ReactNode; className?: string }): ReactNode {
   const newer = useNewer();
-  const second = sub ?? (newer ? words.anywhere.newer : null);
+  const away = useAway();
+  // The stand says itself what waits there.
+  const second = away && here.at !== 'stand' ? words.anywhere.asOf : (sub ?? (newer ? words.anywhere.newer : null));
   return (
     <footer className={`ledge ${thread ? 'threaded' : ''} ${className}`}>
       {thread}

@@ -139,9 +139,9 @@ describe('who leaves takes everything along', PATIENT, () => {
   it('signed out without a line, nothing of the part is left in the browser, and the library hears of it later', async () => {
     const page = pages.principal;
     await page.goto(`${house.origin}/shelf`);
-    await page.getByRole('button', { name: 'sign out' }).waitFor();
+    await page.getByRole('button', { name: 'leave', exact: true }).waitFor();
     await cut();
-    await page.getByRole('button', { name: 'sign out' }).click();
+    await page.getByRole('button', { name: 'leave', exact: true }).click();
     await page.waitForURL((url) => url.pathname === '/sign-in');
     await page.goto(`${house.origin}/stand/${part.id}`);
     await page.getByText('this has not lain here lately').waitFor();

@@ -20,7 +20,6 @@ function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | n
   const refusal = snapshot.refusals.at(-1)?.refusal;
   if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
-  if (snapshot.status === 'away') return { lead: words.away(snapshot.waiting.length) };
   return null;
 }
 
