@@ -13,6 +13,7 @@ import './ui/styles/folder.css';
 import './ui/styles/section.css';
 import './ui/styles/pictures.css';
 import './ui/styles/rules.css';
+import './ui/styles/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';

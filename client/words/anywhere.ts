@@ -3,12 +3,10 @@ export const anywhere = {
   newer: 'A newer page is here. Loading the page again takes it; nothing written is lost.',
   asOf: 'No line to the library. This is how it lay here last.',
   notKept: 'No line to the library, and this has not lain here lately. Open it once where there is a network; then it stays.',
+  laying: 'The pages are being laid out for paper.',
   hints: {
     note: 'Tap a note or press an arrow; a digit writes a fingering.',
     open: 'Enter opens the measure: what is proposed there hangs under it.',
     fingerings: 'f works out fingerings for what is in hand.',
-    programme: 'A programme leads to its folder.',
-    part: 'The arrows choose a part; Enter opens it.',
-    passage: 'A long held passage: v on the stand shares out its changes of bow among the desks.',
   },
 };

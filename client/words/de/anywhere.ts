@@ -5,12 +5,10 @@ export const anywhere = {
   newer: 'Eine neuere Seite ist da. Neu laden holt sie; nichts Geschriebenes geht verloren.',
   asOf: 'Keine Verbindung zur Bibliothek. So lag es zuletzt hier.',
   notKept: 'Keine Verbindung zur Bibliothek, und dies lag in letzter Zeit nicht hier. Öffnen Sie es einmal, wo es ein Netz gibt; dann bleibt es.',
+  laying: 'Die Seiten werden für das Papier ausgelegt.',
   hints: {
     note: 'Tippen Sie auf eine Note oder drücken Sie einen Pfeil; eine Ziffer schreibt einen Fingersatz.',
     open: 'Enter öffnet den Takt: Was dort vorgeschlagen ist, hängt darunter.',
     fingerings: 'f rechnet Fingersätze für das aus, was in der Hand ist.',
-    programme: 'Ein Programm führt zu seiner Mappe.',
-    part: 'Die Pfeile wählen eine Stimme; Enter öffnet sie.',
-    passage: 'Eine lange gehaltene Stelle: v auf dem Notenpult verteilt die Bogenwechsel auf die Pulte.',
   },
 } satisfies Words['anywhere'];
