@@ -37,9 +37,7 @@ export function answers({ storage, owner, isAway, notKept, wait, onAway }: Optio
 
   async function fromKept<T>(path: string): Promise<Answer<T> | null> {
     const value = await recall<T>(path);
-    if (value === undefined) return null;
-    onAway();
-    return { value, kept: true };
+    return value === undefined ? null : { value, kept: true };
   }
 
   return {
@@ -51,7 +49,9 @@ export function answers({ storage, owner, isAway, notKept, wait, onAway }: Optio
         return { value, kept: false };
       });
       try {
-        return await Promise.race([fresh, wait(PATIENCE).then(async () => (await fromKept<T>(path)) ?? fresh)]);
+        const answer = await Promise.race([fresh, wait(PATIENCE).then(async () => (await fromKept<T>(path)) ?? fresh)]);
+        if (answer.kept) onAway();
+        return answer;
       } catch (fault) {
         if (!isAway(fault)) throw fault;
         onAway();
