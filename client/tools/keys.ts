@@ -8,7 +8,7 @@ export type Command =
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
   | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' };
 
 export interface KeyPress {
   key: string;
@@ -104,6 +104,7 @@ export const COMMANDS = [
   { name: 'command', group: 'rest', keys: [':', 'Ctrl+k'], command: { do: 'command' } },
   { name: 'keys', group: 'rest', keys: ['?'], command: { do: 'keys' } },
   { name: 'notices', group: 'rest', keys: ['Shift+s'], command: { do: 'notices' } },
+  { name: 'print', group: 'rest', keys: ['Ctrl+p'], command: { do: 'print' } },
   { name: 'light', group: 'rest', keys: ['l'], command: { do: 'light' } },
   { name: 'shelf', group: 'rest', keys: ['Alt+1'], command: { do: 'place', place: 'shelf' }, line: 'places', everywhere: true },
   { name: 'folder', group: 'rest', keys: ['Alt+2'], command: { do: 'place', place: 'folder' }, line: 'places', everywhere: true },

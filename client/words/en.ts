@@ -3,6 +3,7 @@ import type { Fact } from '../../core/check/fact.ts';
 import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
+import { anywhere } from './anywhere.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
@@ -195,6 +196,7 @@ export const en = {
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
   awaySub: 'Mark on; it goes round when the line is back.',
   waiting: (n: number) => `${count(n, 'line')} on the way to the library.`,
+  anywhere,
   oldProgram: 'This page is older than the library. Load it again; your unsent marks are kept.',
   refusedSub: 'What was not taken is struck through and leaves with the next key.',
   renewed: 'The part on the stand was exchanged.',

@@ -81,6 +81,7 @@ const SAYS: Record<CommandName, string> = {
   command: 'say in words what to do',
   keys: 'all keys',
   notices: 'say or keep quiet when something happens',
+  print: 'print the part',
   light: 'stand light: dark or day',
   shelf: 'to the Shelf',
   folder: 'to the Folder',

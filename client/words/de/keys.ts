@@ -81,6 +81,7 @@ export const keys = {
     command: 'in Worten sagen, was zu tun ist',
     keys: 'alle Tasten',
     notices: 'sagen oder schweigen, wenn etwas geschieht',
+    print: 'die Stimme drucken',
     light: 'Pultlicht: dunkel oder hell',
     shelf: 'zum Regal',
     folder: 'zur Mappe',

@@ -81,6 +81,7 @@ export const keys = {
     command: 'dire en mots ce qu’il faut faire',
     keys: 'toutes les touches',
     notices: 'dire ou taire ce qui arrive',
+    print: 'imprimer la partie',
     light: 'lampe du lutrin : sombre ou jour',
     shelf: 'au Rayon',
     folder: 'à la Pochette',

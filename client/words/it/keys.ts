@@ -81,6 +81,7 @@ export const keys = {
     command: 'dire a parole che cosa fare',
     keys: 'tutti i tasti',
     notices: 'dire o tacere che cosa accade',
+    print: 'stampare la parte',
     light: 'luce del leggio: buio o giorno',
     shelf: 'allo Scaffale',
     folder: 'alla Cartella',
