@@ -48,7 +48,7 @@ describe('a part on paper', PATIENT, () => {
     await page.locator('html[data-printed]').waitFor({ timeout: 120_000 });
     const onPaper = await page.locator('.paper > svg.music').count();
     expect(onPaper).toBeGreaterThan(5);
-    expect(onPaper).toBeLessThan(onScreen / 3);
+    expect(onPaper).toBeLessThan(onScreen / 2);
   });
 
   it('shows the print and what stands in ink, in daylight and without the ledge; nothing that is only pencilled', async () => {
