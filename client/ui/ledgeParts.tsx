@@ -28,9 +28,9 @@ function Cap({ cap }: { cap: string }): ReactNode {
 }
 
 /** A word that does something, after its key, or for the finger where it has none; such words stand in a line under the sentence. */
-export function LedgeMove({ word, short, cap = '', onPress, on = false }: { word: string; short: string; cap?: string; onPress: () => void; on?: boolean }): ReactNode {
+export function LedgeMove({ word, short, cap = '', onPress, on = false, big = false }: { word: string; short: string; cap?: string; onPress: () => void; on?: boolean; /** In large letters on a phone. */ big?: boolean }): ReactNode {
   return (
-    <button type="button" className={on ? 'ledge-move on' : cap ? 'ledge-move' : 'ledge-move by-touch'} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+    <button type="button" className={['ledge-move', on && 'on', big && 'big', !cap && 'by-touch'].filter(Boolean).join(' ')} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
       {cap ? <b aria-hidden="true">{cap}</b> : null} <span aria-hidden="true">{short}</span>
       <span className="offstage">{word}</span>
     </button>
