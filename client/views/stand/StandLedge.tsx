@@ -7,7 +7,8 @@ import type { Command } from '../../tools/keys.ts';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
-import type { Desk } from './desk.ts';
+import { slipsHere } from './commands.ts';
+import { isPrincipal, type Desk } from './desk.ts';
 import { KeysList } from './KeysList.tsx';
 import { openRanges } from './openMeasures.ts';
 import { OpenBeside, PhoneMoves } from './phone/PhoneMoves.tsx';
@@ -34,6 +35,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const phone = sizesFor(width, height).kind === 'phone';
   const [marking, setMarking] = useState(false);
   const signs = !phone || marking || desk.pencil.draft.length > 0;
+  const running = isPrincipal(desk) && slipsHere(desk).slip !== undefined;
   const open = useMemo(() => openRanges(desk.state), [desk.state]);
   const loading = engraved.drawn < engraved.systems.length || !engraved.systems.length;
   const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
@@ -66,7 +68,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       before={phone ? <OpenBeside desk={desk} which="before" onCommand={onCommand} /> : null}
       after={phone ? <OpenBeside desk={desk} which="after" onCommand={onCommand} /> : null}
-      moves={signs ? <StandMoves desk={desk} onCommand={onCommand} /> : null}
+      moves={signs || running ? <StandMoves desk={desk} few={!signs} onCommand={onCommand} /> : null}
       tools={
         <>
           {phone ? <PhoneMoves desk={desk} marking={signs} onMarking={() => setMarking(!marking)} onCommand={onCommand} /> : null}

@@ -59,10 +59,12 @@ function movesOf(desk: Desk): Move[] {
   return [...first, ...rest];
 }
 
-export function StandMoves({ desk, onCommand }: { desk: Desk; onCommand(command: Command): void }): ReactNode {
+/** `few`: the two large words of the run-through alone. */
+export function StandMoves({ desk, few = false, onCommand }: { desk: Desk; few?: boolean; onCommand(command: Command): void }): ReactNode {
+  const moves = movesOf(desk);
   return (
     <div className="moves">
-      {movesOf(desk).map(([cap, word, short, command], i) => (
+      {(few ? moves.slice(0, 2) : moves).map(([cap, word, short, command], i) => (
         <LedgeMove key={cap} cap={cap} word={word} short={short} on={(i === 0 && desk.pencil.draft.length > 0) || (command.do === 'passage' && desk.caret.reaching)} big={desk.caret.open !== null && i < 2} onPress={() => onCommand(command)} />
       ))}
     </div>

@@ -12,6 +12,7 @@ import { goPlace } from '../../ui/remembered.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
+import { findingHere, hereIn } from './findingHere.ts';
 import { passageInHand } from './passageInHand.ts';
 import { goTo } from './goTo.ts';
 import { hearHere } from './hearing/hearHere.ts';
@@ -20,8 +21,6 @@ import { nextAfter, slipsAt } from './openMeasures.ts';
 import { askElsewhere, layElsewhere } from './elsewhere/layElsewhere.ts';
 import { inkedSentence, runOn } from './runThrough.ts';
 import { myPart, openBeside } from './phone/goingRound.ts';
-
-const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
 
 /** Slips under the open measure, and the one in focus. */
 export function slipsHere(desk: Desk) {
@@ -150,12 +149,6 @@ function mute(desk: Desk): void {
   const finding = findingHere(desk);
   if (!finding) return desk.say(words.stand.nothingToWatch);
   desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint });
-}
-
-/** The finding the ledge speaks of: on the note in hand, or else in its measure. */
-export function findingHere(desk: Desk) {
-  const here = hereIn(desk);
-  return desk.heard.find(({ notes }) => notes[0] === desk.caret.at) ?? desk.heard.find(({ notes }) => notes.includes(desk.caret.at ?? '')) ?? desk.heard.find(({ measure }) => measure === here);
 }
 
 function holdNext(desk: Desk): void {

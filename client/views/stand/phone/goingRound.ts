@@ -1,10 +1,11 @@
 import type { Desk } from '../desk.ts';
+import { hereIn } from '../findingHere.ts';
 import { openRanges, type OpenRange } from '../openMeasures.ts';
 
 /** The open measures before and after the one that is open, or else in hand. */
-export function openBeside({ caret, facts, state }: Desk): { before: OpenRange | undefined; after: OpenRange | undefined } {
-  const here = caret.open ?? (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
-  const ranges = openRanges(state);
+export function openBeside(desk: Desk): { before: OpenRange | undefined; after: OpenRange | undefined } {
+  const here = desk.caret.open ?? hereIn(desk);
+  const ranges = openRanges(desk.state);
   return { before: ranges.findLast(({ from }) => from < here), after: ranges.find(({ from }) => from > here) };
 }
 
