@@ -29,7 +29,9 @@ export function TimeLine({ programme, now = Date.now() }: { programme: Shelf['pr
   const first = Math.min(stations[0]?.at ?? now, now);
   if (stations.length < 2 || last - first < DAY_MS) return null;
   const x = (at: number) => Math.round(((Math.min(at, last) - first) / (last - first)) * (wide - 12) + 6);
-  const anchor = (at: number) => (x(at) < 60 ? 'start' : x(at) > wide - 60 ? 'end' : 'middle');
+  // What stands close before the next gives way to the left.
+  const crowded = (at: number) => stations.some((next) => x(next.at) > x(at) && x(next.at) - x(at) < 150);
+  const anchor = (at: number) => (x(at) < 60 ? 'start' : x(at) > wide - 60 || crowded(at) ? 'end' : 'middle');
   const near = stations.some(({ at }) => Math.abs(x(at) - x(now)) < 120);
   return (
     <svg className="time" role="img" aria-label={`${words.folder.time}. ${stations.map(({ date, what }) => `${what} ${words.day(date)}`).join(', ')}; ${words.folder.today(words.day(new Date(now).toISOString()))}`} viewBox={`0 0 ${wide} 80`}>
