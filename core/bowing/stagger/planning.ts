@@ -105,7 +105,7 @@ function dived(master: Master, { prices }: Bounded, round: number, chance: () =>
  * Looks for the cheapest plan of a section and yields every step: at once a first plan, then the bound, then cheaper plans, until one costs what the bound says,
  * or where there are many strokes little more, or the effort is spent. Whoever stops asking keeps the last plan.
  * Bound: column generation over the ways of whole desks (master.ts). Plans: from the programme's shares, mended player by player (search.ts).
- * Where no plan holds the rules at once, one that does is looked for without regard to costs.
+ * Where no plan holds the rules at once, one that does is looked for without regard to costs. Crowded passages are searched by way of plans that crowd as well (squeeze.ts).
  * @param isBare whether nothing costs anything but what breaks a rule
  */
 export function* planning(model: Model, effort: Effort, isBare = false): Generator<Found, void> {
@@ -165,7 +165,8 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
     if (isBetter()) yield best;
   }
   if (!best.isImpossible && best.total > enough(least) && isCrowded(model, best.changes)) {
-    for (const changes of squeeze(model, best.changes, quickPrices, effort.tries / SQUEEZED, chance)) {
+    // A chance of its own: what comes after finds the same with and without it.
+    for (const changes of squeeze(model, best.changes, quickPrices, effort.tries / SQUEEZED, chanceFrom(2))) {
       restoreTo(model, draft, changes);
       if (isBetter()) yield best;
       if (best.total <= enough(least)) break;
