@@ -42,7 +42,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const where = whereSentence(desk);
   const first = urgent(desk);
   const hint = useStandHint(desk);
-  const second = subSentence(desk, engraving) ?? hint;
+  const second = subSentence(desk, engraving);
   const slip = desk.pencil.draft.length || desk.snapshot.status === 'away' ? null : slipSentence(desk);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
@@ -65,6 +65,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? (slip ? <>{slip.line}<span className="offstage"> {slip.why}</span></> : first?.lead === second ? null : second)}
+      hint={hint}
       line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       before={phone ? <OpenBeside desk={desk} which="before" onCommand={onCommand} /> : null}
       after={phone ? <OpenBeside desk={desk} which="after" onCommand={onCommand} /> : null}

@@ -12,13 +12,13 @@ import { goPlace } from '../../ui/remembered.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
-import { findingHere, hereIn } from './findingHere.ts';
 import { passageInHand } from './passageInHand.ts';
 import { goTo } from './goTo.ts';
 import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, slipsAt } from './openMeasures.ts';
 import { askElsewhere, layElsewhere } from './elsewhere/layElsewhere.ts';
+import { findingHere, hereIn } from './findingHere.ts';
 import { inkedSentence, runOn } from './runThrough.ts';
 import { myPart, openBeside } from './phone/goingRound.ts';
 

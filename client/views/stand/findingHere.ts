@@ -1,8 +1,8 @@
-import type { Finding } from '../../../core/check/finding.ts';
+import type { Finding } from '../../../core/check/rule.ts';
 import type { Desk } from './desk.ts';
 
-/** Ordinal of the measure of the note in hand; 0 where none is. */
-export const hereIn = ({ caret, facts }: Pick<Desk, 'caret' | 'facts'>): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
+/** The measure in hand; 0 where no note is. */
+export const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
 
 /** The finding the ledge speaks of: on the note in hand, or else in its measure. */
 export function findingHere(desk: Desk): Finding | undefined {
