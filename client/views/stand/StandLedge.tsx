@@ -34,7 +34,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const where = whereSentence(desk);
   const first = urgent(desk);
   const hint = useStandHint(desk);
-  const second = subSentence(desk, engraving) ?? hint;
+  const second = subSentence(desk, engraving) ?? (first ? null : hint);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
     const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
