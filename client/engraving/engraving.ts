@@ -4,6 +4,8 @@ import type { FromEngraver, SystemRange, ToEngraver } from './messages.ts';
 /** What is engraved so far; a system without a drawing is five empty lines for now. */
 export interface EngravingSnapshot {
   systems: readonly (SystemRange & { drawing: EngravedSystem | null })[];
+  /** The measures of each system; the same list for as long as the part is laid out the same. */
+  ranges: readonly SystemRange[];
   glyphs: Readonly<Record<string, string>>;
   drawn: number;
   failed: string | null;
@@ -19,7 +21,7 @@ export interface EngravingStore {
   close(): void;
 }
 
-const EMPTY: EngravingSnapshot = { systems: [], glyphs: {}, drawn: 0, failed: null };
+const EMPTY: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, failed: null };
 
 /** One worker that draws a part system by system. `worker` and `onFont` are given so that tests need no browser. */
 export function engraving(worker: Worker, onFont: (base64: string) => void): EngravingStore {
@@ -43,7 +45,7 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
   worker.onmessage = ({ data }: MessageEvent<FromEngraver>) => {
     if (data.job !== job) return;
     if (data.kind === 'failed') return show({ ...snapshot, failed: data.why });
-    if (data.kind === 'laid') show({ ...EMPTY, glyphs: snapshot.glyphs, systems: data.systems.map((range) => ({ ...range, drawing: null })) });
+    if (data.kind === 'laid') show({ ...EMPTY, glyphs: snapshot.glyphs, ranges: data.systems, systems: data.systems.map((range) => ({ ...range, drawing: null })) });
     else {
       const systems = snapshot.systems.map((system, index) => (index === data.system ? { ...system, drawing: data.drawing } : system));
       const fresh = Object.keys(data.drawing.glyphs).some((id) => !(id in snapshot.glyphs));

@@ -1,7 +1,7 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
 
-const NOTHING: EngravingSnapshot = { systems: [], glyphs: {}, drawn: 0, failed: null };
+const NOTHING: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, failed: null };
 
 function addMusicFont(base64: string): void {
   const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));

@@ -13,6 +13,7 @@ import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
+import { bySystem } from './sameProps.ts';
 import { measureName, noteSentence } from './sentence.ts';
 import { SystemView } from './SystemView.tsx';
 import { useShownMarks } from './useShownMarks.ts';
@@ -23,11 +24,22 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
   useEffect(() => {
     latest.current = desk;
   });
-  const bySystem = useShownMarks(desk, engraved.systems);
-  const brackets = useMemo(() => openRanges(desk.state).map(({ from, to, slips }) => ({ from, to, letters: slips.map(({ letter }) => letter).join(' ') })), [desk.state]);
-  const findings = useMemo(() => desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : [])), [desk.heard]);
-  const people = useMemo(() => lookers(desk), [desk]);
-  const inHand = useMemo(() => selected(desk.caret, desk.walk.ids), [desk.caret, desk.walk.ids]);
+  const { ranges } = engraved;
+  const { facts } = desk;
+  const marks = useShownMarks(desk, ranges);
+  const brackets = useMemo(() => {
+    const open = openRanges(desk.state).map(({ from, to, slips }) => ({ from, to, letters: slips.map(({ letter }) => letter).join(' ') }));
+    return bySystem(ranges, open, ({ from, to }) => [from, to]);
+  }, [desk.state, ranges]);
+  const findings = useMemo(() => {
+    const shown = desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : []));
+    return bySystem(ranges, shown, ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]);
+  }, [desk.heard, ranges, facts]);
+  const people = bySystem(ranges, lookers(desk), ({ measure }) => [measure, measure]);
+  const inHand = useMemo(
+    () => bySystem(ranges, selected(desk.caret, desk.walk.ids), (note) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]),
+    [desk.caret, desk.walk.ids, ranges, facts],
+  );
   const label = useCallback((note: string) => {
     const now = latest.current;
     return `${words.measure(measureName(now, now.facts.notes.get(note) ?? 0))}, ${noteSentence(now, note)}`;
@@ -64,8 +76,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             {drawing ? (
               <SystemView
                 id={`system-${i}`} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
-                marks={bySystem[i] ?? NONE} findings={within(findings, drawing.geometry.notes)} brackets={brackets} people={people}
-                selected={inHand.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
+                marks={marks[i]!} findings={findings[i]!} brackets={brackets[i]!} people={people[i]!}
+                selected={inHand[i]!.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
               />
             ) : (
               <EmptyStaff width={width} />
@@ -80,10 +92,6 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
     </div>
   );
 }
-
-const NONE: never[] = [];
-
-const within = (findings: readonly ShownFinding[], notes: Record<string, unknown>) => findings.filter(({ note }) => note in notes);
 
 function lookers({ snapshot, me }: Desk): { measure: number; names: string }[] {
   const byMeasure = new Map<number, string[]>();

@@ -7,6 +7,7 @@ import { HitAreas } from './HitAreas.tsx';
 import { PointedColumn } from './PointedColumn.tsx';
 import { SoundingColumn } from './SoundingColumn.tsx';
 import { extentOf } from './extent.ts';
+import { sameProps } from './sameProps.ts';
 
 export interface Bracket {
   from: number;
@@ -82,4 +83,4 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
       <HitAreas geometry={geometry} selected={selected} label={props.label} onNote={props.onNote} top={top} height={up + down + 4} />
     </svg>
   );
-});
+}, sameProps);
