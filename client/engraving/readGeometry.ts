@@ -18,8 +18,14 @@ function headCentre({ attributes }: Scanned): { x: number; y: number } | null {
   return { x: sp(place[1]) + (whole ? 0.85 : HALF_HEAD) * (Number(place[3]) / 0.72), y: sp(place[2]) };
 }
 
-/** Reads where notes, measures and everything around them stand from one system of the engraver's SVG. */
-export function readGeometry(svg: string): Geometry {
+/** The measures of a counted rest share its width. */
+function shared(ordinal: number, x0: number, x1: number, count: number): Geometry['measures'] {
+  const wide = (x1 - x0) / count;
+  return Array.from({ length: count }, (_, i) => ({ ordinal: ordinal + i, x0: x0 + i * wide, x1: x0 + (i + 1) * wide }));
+}
+
+/** Reads where notes, measures and everything around them stand from one system of the engraver's SVG. `spans`: measures counted by a rest, by its first. */
+export function readGeometry(svg: string, spans: ReadonlyMap<number, number> = new Map()): Geometry {
   const view = /class="definition-scale"[^>]*viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg);
   const lines: Box[] = [];
   const measures = new Map<number, { x0: number; x1: number }>();
@@ -55,7 +61,7 @@ export function readGeometry(svg: string): Geometry {
   geometry.top = Math.min(...lines.map(({ y0 }) => y0), Infinity);
   geometry.bottom = Math.max(...lines.map(({ y1 }) => y1), 0);
   if (!Number.isFinite(geometry.top)) geometry.top = 0;
-  geometry.measures = [...measures].map(([ordinal, { x0, x1 }]) => ({ ordinal, x0, x1 }));
+  geometry.measures = [...measures].flatMap(([ordinal, { x0, x1 }]) => shared(ordinal, x0, x1, spans.get(ordinal) ?? 1));
   const middle = (geometry.top + geometry.bottom) / 2;
   for (const box of words) ((box.y0 + box.y1) / 2 < middle ? geometry.high : geometry.low).push(box);
   return geometry;

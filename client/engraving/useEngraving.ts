@@ -1,7 +1,8 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
+import { takeEngraver } from './worker.ts';
 
-const NOTHING: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, failed: null };
+const NOTHING: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, whole: false, failed: null };
 
 function addMusicFont(base64: string): void {
   const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
@@ -12,7 +13,7 @@ function addMusicFont(base64: string): void {
 export function useEngraving(text: string | null, width: number, spacing: number, oneLine = false): { store: EngravingStore | null; engraved: EngravingSnapshot } {
   const [store, setStore] = useState<EngravingStore | null>(null);
   useEffect(() => {
-    const opened = engraving(new Worker(new URL('./engrave.worker.ts', import.meta.url), { type: 'module' }), addMusicFont);
+    const opened = engraving(takeEngraver(), addMusicFont);
     setStore(opened);
     return () => {
       setStore(null);

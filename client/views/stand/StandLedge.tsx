@@ -28,8 +28,8 @@ function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | n
 export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: Desk; engraved: EngravingSnapshot; seen: readonly [number, number]; place: Place; onCommand(command: Command): void }): ReactNode {
   const { width } = useWindowSize();
   const open = useMemo(() => openRanges(desk.state), [desk.state]);
-  const loading = engraved.drawn < engraved.systems.length || !engraved.systems.length;
-  const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
+  const loading = engraved.whole && engraved.drawn < engraved.systems.length;
+  const engraving = engraved.failed ? words.engravingFailed : loading ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
   const where = whereSentence(desk);
   const first = urgent(desk);
   const second = subSentence(desk, engraving);
@@ -48,7 +48,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
           {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} /> : null}
           <Thread
             part={desk.index.part} open={open} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
-            grown={engraved.systems.length ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
+            grown={engraved.whole ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
           />
         </>
       }
