@@ -5,7 +5,7 @@ export type Command =
   | ({ do: 'mark' } & Sign)
   | { do: 'step'; by: 1 | -1; unit: 'note' | 'measure'; extend: boolean }
   | { do: 'seat'; by: 1 | -1 }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'print' };
 
 export interface KeyPress {
   key: string;
@@ -68,6 +68,7 @@ function digit(code: string, shift: boolean): Command | null {
 export function commandOf({ key, code, shift, control, alt }: KeyPress): Command | null {
   if (alt) return null;
   if (key === 'ArrowLeft' || key === 'ArrowRight') return { do: 'step', by: key === 'ArrowRight' ? 1 : -1, unit: control ? 'measure' : 'note', extend: shift };
+  if (control && key === 'p') return { do: 'print' };
   if (control) return key === 'z' ? { do: shift ? 'redo' : 'undo' } : null;
   if (key === 'ArrowUp' || key === 'ArrowDown') return { do: 'seat', by: key === 'ArrowDown' ? 1 : -1 };
   if (key.toLowerCase() === 'z' && shift) return { do: 'redo' };

@@ -5,6 +5,7 @@ import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
+import { useHint } from '../../ui/hints.ts';
 import { rememberPart } from '../../ui/remembered.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
@@ -49,6 +50,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
     if (inHand) rememberPart(inHand);
   }, [inHand]);
   useFolderKeys(cells, cell?.part.id ?? null, (id) => (say(null), choose(id)));
+  const hint = useHint(me.id, ['part'], ['programme']);
   const gone = !programme;
   const sentence = gone ? words.folder.gone : cell ? words.folder.where(cell.work.title, cell.part.name) : words.folder.empty;
   const sub = cell ? words.folder.state(words.stages[cell.part.stage], cell.part.open, cell.part.locked) : me.librarian ? words.score.drop : null;
@@ -62,7 +64,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell ? words.folder.choose : null}</>}
+        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
         tools={programme ? <FolderTools me={me} programme={programme.id} cell={cell ?? null} act={act} say={say} /> : null}
       />
     </>

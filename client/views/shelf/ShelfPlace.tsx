@@ -6,6 +6,7 @@ import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
+import { useHint } from '../../ui/hints.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 import { Languages } from './Languages.tsx';
@@ -23,6 +24,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
   const stranger = fault instanceof Refused && fault.status === 401;
   const sentence = stranger ? words.shelf.notSignedIn : fault ? troubleText(fault) : value ? words.shelf.where(value.shelf.programmes.length) : words.shelf.fetched;
   const librarian = value?.me.librarian ?? false;
+  const hint = useHint(value?.me.id ?? '', ['programme'], []);
   const act = (work: () => Promise<string | null | void>) =>
     attempt(async () => {
       const sentence = await work();
@@ -57,7 +59,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>}
-        sub={value ? (value.shelf.programmes.length ? words.shelf.whereSub : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
+        sub={value ? (value.shelf.programmes.length ? (hint ? words.shelf.whereSub : null) : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
         tools={value ? <ShelfTools /> : null}
       />
     </>

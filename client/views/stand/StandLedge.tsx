@@ -14,13 +14,13 @@ import { StandLine } from './StandLine.tsx';
 import { StandMoves } from './StandMoves.tsx';
 import { StandTools } from './StandTools.tsx';
 import { Thread } from './Thread.tsx';
+import { useStandHint } from './useStandHint.ts';
 
 function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | null {
   if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
   const refusal = snapshot.refusals.at(-1)?.refusal;
   if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
-  if (snapshot.status === 'away') return { lead: words.away(snapshot.waiting.length) };
   return null;
 }
 
@@ -32,7 +32,8 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const engraving = engraved.failed ? words.engravingFailed : loading ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
   const where = whereSentence(desk);
   const first = urgent(desk);
-  const second = subSentence(desk, engraving);
+  const hint = useStandHint(desk);
+  const second = subSentence(desk, engraving) ?? hint;
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
     const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));

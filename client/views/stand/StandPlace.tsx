@@ -1,5 +1,6 @@
 import { useEffect, useRef, type ReactNode } from 'react';
-import { getText, troubleText } from '../../library/http.ts';
+import { troubleText } from '../../library/http.ts';
+import { keptText } from '../../library/kept/library.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import { usePartSession } from '../../library/usePartSession.ts';
 import type { Place } from '../../router.ts';
@@ -15,7 +16,7 @@ import { Stand } from './Stand.tsx';
 export function StandPlace({ place }: { place: Extract<Place, { at: 'stand' }> }): ReactNode {
   const { opened, fault } = usePartSession(place.part);
   const edition = opened?.view.part;
-  const { value: text, again } = useLoaded(place.part, () => getText(`/parts/${place.part}/engraving`));
+  const { value: text, again } = useLoaded(place.part, () => keptText(`/parts/${place.part}/engraving`));
   const known = useRef(edition);
   useEffect(() => {
     // The part was exchanged for a corrected one.

@@ -53,7 +53,7 @@ export function whereSentence(desk: Desk): { lead: string; rest: string } {
 /** The second line: what waits, what to watch, or which keys help here. */
 export function subSentence(desk: Desk, engraving: string | null): string | null {
   const { snapshot, pencil, state } = desk;
-  if (snapshot.status === 'away') return words.awaySub;
+  if (snapshot.status === 'away') return `${words.away(snapshot.waiting.length)} ${words.awaySub}`;
   const range = rangeOf(pencil.draft, desk.facts);
   if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
+import { anywhere } from './anywhere.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { capital } from '../capital.ts';
 import { fact } from './fact.ts';
@@ -93,6 +94,7 @@ export const de = {
   away: (n) => (n ? `Keine Leitung zur Bibliothek. ${capital(count(n, 'Eintrag', 'Einträge'))} ${n === 1 ? 'wartet' : 'warten'} in Ihrem Bleistift.` : 'Keine Leitung zur Bibliothek.'),
   awaySub: 'Schreiben Sie weiter; es geht herum, wenn die Leitung wieder da ist.',
   waiting: (n) => `${capital(count(n, 'Eintrag', 'Einträge'))} unterwegs zur Bibliothek.`,
+  anywhere,
   oldProgram: 'Diese Seite ist älter als die Bibliothek. Laden Sie sie neu; was noch nicht fort ist, bleibt.',
   refusedSub: 'Was nicht angenommen wurde, ist durchgestrichen und geht mit der nächsten Taste.',
   renewed: 'Die Stimme auf dem Notenpult wurde ausgetauscht.',

@@ -10,7 +10,7 @@ export const keys = {
     ['d u', 'Abstrich, Aufstrich'], ['c', 'Bogenwechsel'], [', .', 'den Wechsel früher, später'], ['r', 'neu ansetzen'], ['o', 'angehängt'], ['k j', 'Bindebogen teilen, verbinden'], ['/', 'Worte'],
     ['Rücktaste', 'ausradieren'], ['z', 'zurück'], ['Umschalt z', 'wieder hin'], ['p', 'der nächste Stift'],
     ['Eingabe', 'Zettel hinlegen; Takt öffnen; festschreiben'], ['Esc', 'verlassen, schließen'], ['+ −', 'dafür, dagegen'], ['s', 'etwas sagen'], ['a', 'beiseite legen'], ['b', 'eigenen Zettel zurücknehmen'], ['m', 'zur Ruhe legen'], ['i', 'was beiseite gelegt wurde'], ['q', 'die Geschichte des Takts'],
-    ['f', 'Fingersätze für die Stelle in der Hand'], ['a b', 'dort: einen über, einen unter das System legen'], ['v', 'ihre Bogenwechsel verteilen'], ['e', 'der Bogen auf seinem Haar'], ['y', 'wie die anderen Gruppen streichen'], ['Leertaste', 'die Stelle in der Hand hören; anhalten'], ['Umschalt Leertaste', 'die Gruppe spielen hören'], ['g', 'zum Takt'], ['n', 'nächster offener'], ['w', 'nächstes zu beachten'], ['l', 'Pultlicht'], ['Alt 1–4', 'Regal, Mappe, Notenpult, Gruppe'],
+    ['f', 'Fingersätze für die Stelle in der Hand'], ['a b', 'dort: einen über, einen unter das System legen'], ['v', 'ihre Bogenwechsel verteilen'], ['e', 'der Bogen auf seinem Haar'], ['y', 'wie die anderen Gruppen streichen'], ['Leertaste', 'die Stelle in der Hand hören; anhalten'], ['Umschalt Leertaste', 'die Gruppe spielen hören'], ['g', 'zum Takt'], ['n', 'nächster offener'], ['w', 'nächstes zu beachten'], ['Strg P', 'die Stimme drucken'], ['l', 'Pultlicht'], ['Alt 1–4', 'Regal, Mappe, Notenpult, Gruppe'],
   ] as [string, string][],
 } satisfies Words['keys'];
 

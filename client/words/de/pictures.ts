@@ -1,3 +1,4 @@
+import { HAND_IN_GERMAN } from '../../../core/fingering/words/german.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { count } from './german.ts';
@@ -12,6 +13,7 @@ export const board = {
   stopped: (string, finger, mm, position, low, high) => `${string}, ${finger}, ${mm} mm vom Sattel; die Hand liegt: ${position}, von ${low} bis ${high} mm.`,
   reach: (mm) => `Der Finger liegt ${mm} mm außerhalb der Hand.`,
   unit: 'mm',
+  hand: HAND_IN_GERMAN,
 } satisfies Words['board'];
 
 export const compare = {

@@ -1,4 +1,5 @@
 import type { Stage } from '../../../core/agreement/state.ts';
+import { anywhere } from './anywhere.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
@@ -91,6 +92,7 @@ export const fr = {
   away: (n) => (n ? `Pas de liaison avec la bibliothèque. ${strokes(n)} ${n === 1 ? 'attend' : 'attendent'} dans votre crayon.` : 'Pas de liaison avec la bibliothèque.'),
   awaySub: 'Continuez à noter ; tout circulera quand la liaison reviendra.',
   waiting: (n) => `${strokes(n)} en route vers la bibliothèque.`,
+  anywhere,
   oldProgram: 'Cette page est plus ancienne que la bibliothèque. Chargez-la de nouveau ; ce qui n’est pas parti est gardé.',
   refusedSub: 'Ce qui n’a pas été pris est barré et disparaît à la prochaine touche.',
   renewed: 'La partie sur le lutrin a été échangée.',

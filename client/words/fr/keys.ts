@@ -10,7 +10,7 @@ export const keys = {
     ['d u', 'tiré, poussé'], ['c', 'changement d’archet'], [', .', 'le changement plus tôt, plus tard'], ['r', 'reprise d’archet'], ['o', 'dans le même coup d’archet'], ['k j', 'couper, joindre la liaison'], ['/', 'mots'],
     ['Retour arrière', 'gommer'], ['z', 'reprendre'], ['Maj z', 'remettre'], ['p', 'le crayon suivant'],
     ['Entrée', 'poser la collette ; ouvrir la mesure ; fixer à l’encre'], ['Esc', 'quitter, fermer'], ['+ −', 'pour, contre'], ['s', 'dire un mot'], ['a', 'écarter'], ['b', 'reprendre sa collette'], ['m', 'mettre au repos'], ['i', 'ce qui a été écarté'], ['q', 'l’histoire de la mesure'],
-    ['f', 'doigtés du passage en main'], ['a b', 'là : en poser un dessus, un dessous de la portée'], ['v', 'répartir ses changements d’archet'], ['e', 'l’archet le long de sa mèche'], ['y', 'les coups d’archet des autres pupitres'], ['Espace', 'écouter le passage en main ; arrêter'], ['Maj Espace', 'écouter le pupitre le jouer'], ['g', 'aller à la mesure'], ['n', 'mesure ouverte suivante'], ['w', 'prochaine à surveiller'], ['l', 'lampe du lutrin'], ['Alt 1–4', 'Rayon, Pochette, Lutrin, Pupitre'],
+    ['f', 'doigtés du passage en main'], ['a b', 'là : en poser un dessus, un dessous de la portée'], ['v', 'répartir ses changements d’archet'], ['e', 'l’archet le long de sa mèche'], ['y', 'les coups d’archet des autres pupitres'], ['Espace', 'écouter le passage en main ; arrêter'], ['Maj Espace', 'écouter le pupitre le jouer'], ['g', 'aller à la mesure'], ['n', 'mesure ouverte suivante'], ['w', 'prochaine à surveiller'], ['Ctrl P', 'imprimer la partie'], ['l', 'lampe du lutrin'], ['Alt 1–4', 'Rayon, Pochette, Lutrin, Pupitre'],
   ] as [string, string][],
 } satisfies Words['keys'];
 

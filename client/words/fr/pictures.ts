@@ -1,3 +1,4 @@
+import { HAND_IN_FRENCH } from '../../../core/fingering/words/french.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { count } from './french.ts';
@@ -12,6 +13,7 @@ export const board = {
   stopped: (string, finger, mm, position, low, high) => `${string}, ${finger}, à ${mm} mm du sillet ; la main est placée : ${position}, de ${low} à ${high} mm.`,
   reach: (mm) => `Le doigt se pose ${mm} mm hors de la main.`,
   unit: 'mm',
+  hand: HAND_IN_FRENCH,
 } satisfies Words['board'];
 
 export const compare = {

@@ -10,7 +10,7 @@ export const keys = {
     ['d u', 'in giù, in su'], ['c', 'cambio d’arco'], [', .', 'il cambio prima, dopo'], ['r', 'ripresa d’arco'], ['o', 'nella stessa arcata'], ['k j', 'dividere, unire la legatura'], ['/', 'parole'],
     ['Backspace', 'cancellare'], ['z', 'annullare'], ['Maiusc z', 'riscrivere'], ['p', 'la matita seguente'],
     ['Invio', 'posare la striscia; aprire la battuta; fissare a penna'], ['Esc', 'lasciare, chiudere'], ['+ −', 'a favore, contro'], ['s', 'dire qualcosa'], ['a', 'accantonare'], ['b', 'riprendere la propria striscia'], ['m', 'mettere a riposo'], ['i', 'ciò che è stato accantonato'], ['q', 'la storia della battuta'],
-    ['f', 'diteggiature per il passo in mano'], ['a b', 'lì: posarne una sopra, una sotto il rigo'], ['v', 'distribuire i suoi cambi d’arco'], ['e', 'l’arco lungo i crini'], ['y', 'le arcate delle altre sezioni'], ['Spazio', 'ascoltare il passo in mano; fermare'], ['Maiusc Spazio', 'ascoltare la sezione che lo suona'], ['g', 'alla battuta'], ['n', 'prossima aperta'], ['w', 'prossima a cui badare'], ['l', 'luce del leggio'], ['Alt 1–4', 'Scaffale, Cartella, Leggio, Sezione'],
+    ['f', 'diteggiature per il passo in mano'], ['a b', 'lì: posarne una sopra, una sotto il rigo'], ['v', 'distribuire i suoi cambi d’arco'], ['e', 'l’arco lungo i crini'], ['y', 'le arcate delle altre sezioni'], ['Spazio', 'ascoltare il passo in mano; fermare'], ['Maiusc Spazio', 'ascoltare la sezione che lo suona'], ['g', 'alla battuta'], ['n', 'prossima aperta'], ['w', 'prossima a cui badare'], ['Ctrl P', 'stampare la parte'], ['l', 'luce del leggio'], ['Alt 1–4', 'Scaffale, Cartella, Leggio, Sezione'],
   ] as [string, string][],
 } satisfies Words['keys'];
 

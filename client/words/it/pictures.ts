@@ -1,3 +1,4 @@
+import { HAND_IN_ITALIAN } from '../../../core/fingering/words/italian.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { count } from './italian.ts';
@@ -12,6 +13,7 @@ export const board = {
   stopped: (string, finger, mm, position, low, high) => `${string}, ${finger}, a ${mm} mm dal capotasto; la mano sta: ${position}, da ${low} a ${high} mm.`,
   reach: (mm) => `Il dito posa ${mm} mm fuori dalla mano.`,
   unit: 'mm',
+  hand: HAND_IN_ITALIAN,
 } satisfies Words['board'];
 
 export const compare = {

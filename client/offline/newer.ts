@@ -1,0 +1,48 @@
+import { useSyncExternalStore } from 'react';
+
+/** Not more often than this, in milliseconds: pages are looked at all day. Chosen, not measured. */
+const LOOK_AGAIN = 10 * 60 * 1000;
+
+const listeners = new Set<() => void>();
+let newer = false;
+
+const scriptOf = (page: Document): string | null => page.querySelector('script[type="module"][src]')?.getAttribute('src') ?? null;
+
+/** The page's script is named after what is in it: another name is another page. */
+async function look(): Promise<void> {
+  const answer = await fetch('/index.html', { cache: 'no-cache' }).catch(() => null);
+  if (!answer?.ok) return;
+  const there = scriptOf(new DOMParser().parseFromString(await answer.text(), 'text/html'));
+  newer = there !== null && there !== scriptOf(document);
+  for (const listener of listeners) listener();
+}
+
+/** Has the page's files kept by the browser, so that it opens without a line, and looks whether the library has a newer page. Nothing is exchanged while a page is open. */
+export function keepPage(): void {
+  let looked = Date.now();
+  let registration: ServiceWorkerRegistration | undefined;
+  const lookAgain = () => {
+    if (document.visibilityState !== 'visible' || Date.now() - looked < LOOK_AGAIN) return;
+    looked = Date.now();
+    void registration?.update().catch(() => undefined);
+    void look();
+  };
+  document.addEventListener('visibilitychange', lookAgain);
+  addEventListener('online', lookAgain);
+  // Browsers have no keeper on addresses without https other than the machine's own.
+  if (!('serviceWorker' in navigator)) return;
+  navigator.serviceWorker.addEventListener('controllerchange', () => void look());
+  const register = () => navigator.serviceWorker.register('/sw.js').then((made) => (registration = made)).catch(() => undefined);
+  if (document.readyState === 'complete') void register();
+  else addEventListener('load', () => void register(), { once: true });
+}
+
+/** True when the library has a newer page than this one. */
+export const useNewer = (): boolean =>
+  useSyncExternalStore(
+    (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    () => newer,
+  );
