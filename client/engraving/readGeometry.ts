@@ -4,6 +4,9 @@ import { boxesOf, textBox } from './shape.ts';
 
 const BACKGROUND = new Set(['clef', 'keySig', 'keyAccid', 'meterSig', 'barLine', 'mNum', 'label', 'labelAbbr', 'grpSym', 'ledgerLines']);
 const WORDS = new Set(['dynam', 'hairpin', 'dir', 'tempo', 'reh', 'ending', 'pedal']);
+/** How wide a letter is to its size: tempi and letters are set in the broad heavy face. */
+const BROAD = new Set(['tempo', 'reh']);
+const LETTER = { broad: 0.66, plain: 0.52 };
 const MEASURE = /^m(\d+)$/;
 /** Half the width of a black notehead in staff spaces. */
 const HALF_HEAD = 0.59;
@@ -49,8 +52,9 @@ export function readGeometry(svg: string, spans: ReadonlyMap<number, number> = n
     if (element.tag === 'text') line = { x: sp(element.attributes.x), y: sp(element.attributes.y), size: line.size, anchor: element.attributes['text-anchor'] };
     const size = element.attributes['font-size'];
     if (size && size !== '0px') line.size = sp(size.replace('px', ''));
-    const boxes = element.text ? [textBox(line.x, line.y, line.size, element.text.length, line.anchor)] : boxesOf(element);
-    if (element.text) line.x += element.text.length * line.size * 0.52;
+    const long = element.text.length * line.size * (BROAD.has(group ?? '') ? LETTER.broad : LETTER.plain);
+    const boxes = element.text ? [textBox(line.x, line.y, line.size, long, line.anchor)] : boxesOf(element);
+    if (element.text) line.x += long;
     (group ? words : geometry.near).push(...boxes);
     const note = element.groups.findLast(({ class: name }) => name.split(' ')[0] === 'note');
     if (element.tag === 'use' && innermost === 'notehead' && note && !geometry.notes[note.id]) {

@@ -9,6 +9,7 @@ import { bareShown, standShown } from './page/firstPage.ts';
 import { layHouse, type Laid } from './page/house.ts';
 import { pencilTimes } from './page/pencil.ts';
 import { scrollTasks } from './page/scroll.ts';
+import { openWindow } from './page/window.ts';
 import { firstLoad } from './page/weight.ts';
 
 const RUNS = Number(process.env.BOWLINE_RUNS ?? 5);
@@ -37,15 +38,13 @@ async function inkAll(laid: Laid, view: PartView): Promise<number> {
 }
 
 async function standOf(browser: Awaited<ReturnType<typeof startBrowser>>, laid: Laid, part: string) {
-  const context = await browser.newContext({ storageState: laid.state, viewport: { width: 1440, height: 900 } });
-  const page = await context.newPage();
-  page.setDefaultTimeout(600_000);
+  const { page, close } = await openWindow(browser, { storageState: laid.state });
   await page.goto(`${laid.house.origin}/stand/${part}`);
   await page.locator('main [data-note]').first().waitFor();
   await page.locator('.string .thread').waitFor();
   await page.waitForFunction(() => document.querySelectorAll('[data-system]').length === document.querySelectorAll('svg.system').length, undefined, { polling: 500 });
   await page.waitForTimeout(3000);
-  return { page, close: () => context.close() };
+  return { page, close };
 }
 
 const browser = await startBrowser();

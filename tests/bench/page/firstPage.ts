@@ -1,11 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Laid } from './house.ts';
+import { openWindow } from './window.ts';
 
 /** Milliseconds from the beginning of the navigation until every system in view is drawn and painted. */
 export async function standShown(browser: Browser, { house, state }: Laid, part: string): Promise<number> {
-  const context = await browser.newContext({ storageState: state, viewport: { width: 1440, height: 900 } });
+  const { page, close } = await openWindow(browser, { storageState: state });
   try {
-    const page = await context.newPage();
     await page.addInitScript(() => {
       const look = () => {
         const view = document.querySelector('main.pages')?.getBoundingClientRect();
@@ -23,19 +23,18 @@ export async function standShown(browser: Browser, { house, state }: Laid, part:
     await page.goto(`${house.origin}/stand/${part}`, { waitUntil: 'commit' });
     return await shownAt(page);
   } finally {
-    await context.close();
+    await close();
   }
 }
 
 /** The same for the engraver alone. */
 export async function bareShown(browser: Browser, origin: string): Promise<number> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const { page, close } = await openWindow(browser);
   try {
-    const page = await context.newPage();
     await page.goto(origin, { waitUntil: 'commit' });
     return await shownAt(page);
   } finally {
-    await context.close();
+    await close();
   }
 }
 
