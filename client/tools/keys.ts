@@ -5,7 +5,7 @@ export type Command =
   | ({ do: 'mark' } & Sign)
   | { do: 'step'; by: 1 | -1; unit: 'note' | 'measure'; extend: boolean }
   | { do: 'seat'; by: 1 | -1 }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'print' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'goTo' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' };
 
 export interface KeyPress {
   key: string;
@@ -49,6 +49,10 @@ const SIMPLE: Record<string, Command> = {
   '+': { do: 'for' },
   '-': { do: 'against' },
   '−': { do: 'against' },
+  '<': { do: 'smaller' },
+  '>': { do: 'larger' },
+  V: { do: 'turn' },
+  Y: { do: 'underneath' },
   '?': { do: 'keys' },
   Backspace: { do: 'rub' },
   Delete: { do: 'rub' },

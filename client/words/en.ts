@@ -4,6 +4,7 @@ import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
@@ -195,6 +196,7 @@ export const en = {
   awaySub: 'Mark on; it goes round when the line is back.',
   waiting: (n: number) => `${count(n, 'line')} on the way to the library.`,
   anywhere,
+  view,
   oldProgram: 'This page is older than the library. Load it again; your unsent marks are kept.',
   refusedSub: 'What was not taken is struck through and leaves with the next key.',
   renewed: 'The part on the stand was exchanged.',
@@ -357,7 +359,7 @@ export const en = {
       ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
       ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
       ['Enter', 'lay the slip; open the measure; ink in'], ['Esc', 'leave, close'], ['+ −', 'for, against'], ['s', 'say something'], ['a', 'set aside'], ['b', 'take your slip back'], ['m', 'put to rest'], ['i', 'what was set aside'], ['q', 'the history of the measure'],
-      ['f', 'fingerings for the passage in hand'], ['a b', 'there: lay one above, one below the staff'], ['v', 'share out its bow changes'], ['e', 'the bow along its hair'], ['y', 'how the other sections bow'], ['Space', 'hear the passage in hand; stop'], ['Shift Space', 'hear the section play it'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['Ctrl P', 'print the part'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
+      ['f', 'fingerings for the passage in hand'], ['a b', 'there: lay one above, one below the staff'], ['v', 'share out its bow changes'], ['e', 'the bow along its hair'], ['y', 'how the other sections bow'], ['Space', 'hear the passage in hand; stop'], ['Shift Space', 'hear the section play it'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['Shift Y', 'another part under every line'], ['< >', 'smaller, larger'], ['Shift V', 'the lines and pages of the print'], ['Ctrl P', 'print the part'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
     ] as [string, string][],
   },
   tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', short: { beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },

@@ -29,7 +29,7 @@ async function inkAll(laid: Laid, view: PartView): Promise<number> {
     const taken = new Map<string, Mark>();
     for (let i = 0; i < 250; i += 1) {
       const mark = anyMark(view.part, seats, random, measures);
-      if (mark && mark.value.kind !== 'none' && view.part.measures.some(({ notes }) => notes.some(({ id, rest }) => id === mark.note && !rest))) taken.set(mark.note, mark);
+      if (mark && mark.value.kind !== 'none' && mark.seats?.length !== 0 && view.part.measures.some(({ notes }) => notes.some(({ id, rest }) => id === mark.note && !rest))) taken.set(mark.note, mark);
     }
     await laid.ink(view, [...taken.values()], from, measures.at(-1)!);
     count += taken.size;

@@ -16,10 +16,22 @@ import { openRanges } from './openMeasures.ts';
 import { bySystem } from './sameProps.ts';
 import { measureName, noteSentence } from './sentence.ts';
 import { SystemView } from './SystemView.tsx';
+import { OtherLine } from './underneath/OtherLine.tsx';
+import type { Underneath } from './underneath/useUnderneath.ts';
 import { useShownMarks } from './useShownMarks.ts';
+import { usePageTurns } from './view/usePageTurns.ts';
+
+interface Props {
+  desk: Desk;
+  engraved: EngravingSnapshot;
+  width: number;
+  /** The lines and pages of the print. */
+  paper: boolean;
+  underneath: Underneath;
+}
 
 /** The part, system after system, with the open measure's slips hanging under its own. */
-export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: EngravingSnapshot; width: number }): ReactNode {
+export function StandPages({ desk, engraved, width, paper, underneath }: Props): ReactNode {
   const latest = useRef(desk);
   useEffect(() => {
     latest.current = desk;
@@ -49,6 +61,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
     latest.current.move({ type: 'put', at, extend });
   }, []);
   const onMeasure = useCallback((measure: number) => openMeasure(latest.current, measure), []);
+  const { other } = underneath;
+  const turns = usePageTurns(paper, desk, engraved);
   const list = useRef<HTMLDivElement>(null);
   const at = desk.caret.at;
   const openAt = desk.caret.open;
@@ -71,8 +85,9 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
       {engraved.systems.map((system, i) => {
         const { drawing, first, last } = system;
         const opened = desk.caret.open !== null && first <= desk.caret.open && desk.caret.open <= last;
+        const page = turns.get(i);
         return (
-          <div key={i} className="system-row" data-system={i}>
+          <div key={i} className={page ? 'system-row turned' : 'system-row'} data-system={i} data-page={page ? words.view.page(page) : undefined}>
             {drawing ? (
               <SystemView
                 id={`system-${i}`} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
@@ -82,6 +97,7 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             ) : (
               <EmptyStaff width={width} />
             )}
+            {drawing && other ? <OtherLine name={other.section} drawing={underneath.engraved.systems[i]?.drawing ?? null} marks={underneath.marks[i] ?? NONE} /> : null}
             {drawing && desk.hair.on && i === row ? <HairView desk={desk} drawing={drawing} /> : null}
             {drawing && desk.beside.on && i === row ? <BesideView desk={desk} drawing={drawing} /> : null}
             {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
@@ -92,6 +108,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
     </div>
   );
 }
+
+const NONE: never[] = [];
 
 function lookers({ snapshot, me }: Desk): { measure: number; names: string }[] {
   const byMeasure = new Map<number, string[]>();
