@@ -1,19 +1,19 @@
 import { useSyncExternalStore } from 'react';
 
-/** Not more often than this, in milliseconds: pages are looked at all day. Chosen, not measured. */
+/** How often it is looked, in milliseconds: pages stay open all day. Chosen, not measured. */
 const LOOK_AGAIN = 10 * 60 * 1000;
 
 const listeners = new Set<() => void>();
 let newer = false;
 
-const scriptOf = (page: Document): string | null => page.querySelector('script[type="module"][src]')?.getAttribute('src') ?? null;
+/** The script a page begins with; it is named after what is in it, so that another name is another page. Null where the text is no page of ours. */
+export const scriptOf = (page: string): string | null => /<script type="module"[^>]* src="([^"]+)"/.exec(page)?.[1] ?? null;
 
-/** The page's script is named after what is in it: another name is another page. */
 async function look(): Promise<void> {
   const answer = await fetch('/index.html', { cache: 'no-cache' }).catch(() => null);
   if (!answer?.ok) return;
-  const there = scriptOf(new DOMParser().parseFromString(await answer.text(), 'text/html'));
-  newer = there !== null && there !== scriptOf(document);
+  const there = scriptOf(await answer.text());
+  newer = there !== null && there !== document.querySelector('script[type="module"][src]')?.getAttribute('src');
   for (const listener of listeners) listener();
 }
 
@@ -29,6 +29,7 @@ export function keepPage(): void {
   };
   document.addEventListener('visibilitychange', lookAgain);
   addEventListener('online', lookAgain);
+  setInterval(lookAgain, LOOK_AGAIN);
   // Browsers have no keeper on addresses without https other than the machine's own.
   if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker.addEventListener('controllerchange', () => void look());

@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import type { Place } from '../router.ts';
+import { go, type Place } from '../router.ts';
 
 type Known = Partial<Record<'shelf' | 'folder' | 'stand' | 'section', Place>>;
 
@@ -34,6 +34,12 @@ export function rememberPart(part: string, measure: number | null = null): void 
   const before = read().stand;
   const known = before?.at === 'stand' && before.part === part ? before.measure : null;
   keep({ stand: { at: 'stand', part, measure: measure ?? known }, section: { at: 'section', part, passage: null } });
+}
+
+/** Goes to a place this window knows; to one it does not know yet leads nothing. */
+export function goPlace(place: keyof Known): void {
+  const target = place === 'shelf' ? ({ at: 'shelf' } as const) : read()[place];
+  if (target) go(target);
 }
 
 /** The address one is at, for when the page is next opened without one. */

@@ -8,9 +8,11 @@ import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
+import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
+import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -350,19 +352,14 @@ export const en = {
   },
   plan,
   piece,
-  keys: {
-    title: 'Keys on the stand',
-    close: 'Esc closes this',
-    rows: [
-      ['left right', 'note'], ['Ctrl left right', 'measure'], ['Shift left right', 'passage'], ['up down', 'seat, or slip when open'],
-      ['0–4', 'finger'], ['t', 'thumb'], ['=', 'then a finger: it takes over'], ['Shift 1–4', 'string'], ['x', 'extension, contraction'], ['h', 'harmonic'],
-      ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
-      ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
-      ['Enter', 'lay the slip; open the measure; ink in'], ['Esc', 'leave, close'], ['+ −', 'for, against'], ['s', 'say something'], ['a', 'set aside'], ['b', 'take your slip back'], ['m', 'put to rest'], ['i', 'what was set aside'], ['q', 'the history of the measure'],
-      ['f', 'fingerings for the passage in hand'], ['a b', 'there: lay one above, one below the staff'], ['v', 'share out its bow changes'], ['e', 'the bow along its hair'], ['y', 'how the other sections bow'], ['Space', 'hear the passage in hand; stop'], ['Shift Space', 'hear the section play it'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['Shift Y', 'another part under every line'], ['< >', 'smaller, larger'], ['Shift V', 'the lines and pages of the print'], ['Ctrl P', 'print the part'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
-    ] as [string, string][],
-  },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', short: { beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  run,
+  elsewhere,
+  named,
+  waits,
+  notices,
+  letters,
+  keys,
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

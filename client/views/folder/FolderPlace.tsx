@@ -1,6 +1,7 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
+import { fetchWaiting } from '../../library/waiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
@@ -9,6 +10,7 @@ import { useHint } from '../../ui/hints.ts';
 import { rememberPart } from '../../ui/remembered.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
+import { WaitingList } from '../waiting/WaitingList.tsx';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { FolderTools } from './FolderTools.tsx';
 import { Grid } from './Grid.tsx';
@@ -33,6 +35,7 @@ export function FolderPlace({ place }: { place: Extract<Place, { at: 'folder' }>
 
 function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place, { at: 'folder' }>; again(): void }): ReactNode {
   const { said, say, attempt } = useSay();
+  const waiting = useLoaded('waiting', fetchWaiting);
   const [chosen, choose] = useState<string | null>(null);
   const programme = shelf.programmes.find(({ id }) => id === place.programme);
   const cells = cellsOf(programme?.works ?? [], shelf.sections);
@@ -60,6 +63,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         <Head left={programme?.title ?? ''} middle={programme?.concert ? words.day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={120} words={words.staff.empty} />}
+        {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
       </main>

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf } from '../../library/shelf.ts';
+import { fetchWaiting } from '../../library/waiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
@@ -9,7 +10,9 @@ import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { useHint } from '../../ui/hints.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
+import { WaitingList } from '../waiting/WaitingList.tsx';
 import { Languages } from './Languages.tsx';
+import { Letters } from './Letters.tsx';
 import { MyHand } from './MyHand.tsx';
 import { NewProgramme } from './NewProgramme.tsx';
 import { People } from './People.tsx';
@@ -20,6 +23,7 @@ import { ShelfTools } from './ShelfTools.tsx';
 /** All programmes; for the librarian also the people and sections they are for. */
 export function ShelfPlace({ place }: { place: Place }): ReactNode {
   const { value, fault, again } = useLoaded('shelf', fetchShelf);
+  const waiting = useLoaded('waiting', fetchWaiting);
   const { said, attempt } = useSay();
   const stranger = fault instanceof Refused && fault.status === 401;
   const sentence = stranger ? words.shelf.notSignedIn : fault ? troubleText(fault) : value ? words.shelf.where(value.shelf.programmes.length) : words.shelf.fetched;
@@ -42,7 +46,9 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
                 <ProgrammeRow key={programme.id} programme={programme} />
               ))}
             </ul>
+            {waiting.value ? <WaitingList parts={waiting.value.parts} /> : null}
             <MyHand act={act} />
+            <Letters act={act} />
             {librarian ? (
               <div className="librarian">
                 <NewProgramme act={act} />

@@ -47,7 +47,10 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   });
   const onCommand = useCallback((command: Command) => {
     const now = latest.current;
-    if (command.do !== 'keys') now.say(null);
+    if (command.do !== 'keys') {
+      if (!now.message) now.notice.read();
+      now.say(null);
+    }
     for (const { operation } of now.snapshot.refusals) now.session.dismiss(operation);
     if (command.do === 'print') {
       now.say(words.anywhere.laying);

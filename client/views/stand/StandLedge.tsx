@@ -16,11 +16,12 @@ import { StandTools } from './StandTools.tsx';
 import { Thread } from './Thread.tsx';
 import { useStandHint } from './useStandHint.ts';
 
-function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | null {
+function urgent({ snapshot, message, notice }: Desk): { lead: string; sub?: string } | null {
   if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
   const refusal = snapshot.refusals.at(-1)?.refusal;
   if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
+  if (notice.text) return { lead: notice.text };
   return null;
 }
 
@@ -46,16 +47,16 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       className="stand-ledge"
       thread={
         <>
-          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} /> : null}
+          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} onCommand={onCommand} /> : null}
           <Thread
-            part={desk.index.part} open={open} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
+            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
             grown={engraved.whole ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
           />
         </>
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? (first?.lead === second ? null : second)}
-      line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
+      line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       moves={<StandMoves desk={desk} onCommand={onCommand} />}
       tools={<StandTools desk={desk} onCommand={onCommand} />}
     />

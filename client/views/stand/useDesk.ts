@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useReducer, useState } from 'react';
+import { useCallback, useEffect, useMemo, useReducer, useState } from 'react';
 import { CheckSettings } from '../../../core/check/settings.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
@@ -17,10 +17,14 @@ import type { LineState } from '../../tools/line/line.ts';
 import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
 import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer } from '../../tools/pencil/reducer.ts';
+import type { Run } from '../../tools/run/run.ts';
 import type { Desk } from './desk.ts';
 import { useBeside } from './beside/useBeside.ts';
+import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
 import { useHearing } from './hearing/useHearing.ts';
+import { useNotice } from './waiting/useNotice.ts';
+import { useWaits } from './waiting/useWaits.ts';
 import { withDraft } from './standing.ts';
 
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
@@ -37,6 +41,11 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const [history, setHistory] = useState(false);
   const [past, setPast] = useState<number | null>(null);
   const [keys, setKeys] = useState(false);
+  const [run, setRun] = useState<Run>([]);
+  const elsewhere = useElsewhere();
+  const quiet = useCallback(() => setMessage(null), []);
+  const waits = useWaits(me, view, snapshot);
+  const notice = useNotice(me, view, snapshot, quiet);
   const [revising, setRevising] = useState<Proposal | null>(null);
 
   const { state } = snapshot;
@@ -75,6 +84,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, notice, run, setRun, revising, setRevising,
   };
 }

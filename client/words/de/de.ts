@@ -17,6 +17,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
   pulled: 'gezogen',
@@ -109,6 +110,12 @@ export const de = {
   section,
   plan,
   piece,
+  run,
+  elsewhere,
+  named,
+  waits,
+  notices,
+  letters,
   keys,
   tools,
 } satisfies Words;

@@ -15,6 +15,7 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
   pulled: 'prelevata',
@@ -107,6 +108,12 @@ export const it = {
   section,
   plan,
   piece,
+  run,
+  elsewhere,
+  named,
+  waits,
+  notices,
+  letters,
   keys,
   tools,
 } satisfies Words;

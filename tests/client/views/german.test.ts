@@ -35,7 +35,7 @@ describe('the screens in German', () => {
   });
 
   it('the keys are called as they are printed on a German keyboard', () => {
-    const html = renderToStaticMarkup(createElement(KeysList, { onClose: () => {} }));
+    const html = renderToStaticMarkup(createElement(KeysList, { onClose: () => {}, onCommand: () => {} }));
     for (const key of ['Strg', 'Umschalt', 'Rücktaste', 'Eingabe']) expect(html).toContain(key);
     expect(html).not.toMatch(/Shift|Backspace|Enter/);
   });

@@ -14,7 +14,7 @@ const OTHERS: [string, Words, RegExp, RegExp][] = [
 ];
 
 /** Said the same in English too. */
-const ALIKE = new Set(['name', 'hair.unit', 'technical', 'shelf.personName', 'shelf.sectionName', 'shelf.instrument', 'rules.sources', 'plan.title', 'tools.short', 'keys.rows', 'marks', 'shelf.instruments', 'folder.text', 'seat.all']);
+const ALIKE = new Set(['name', 'hair.unit', 'technical', 'shelf.personName', 'shelf.sectionName', 'shelf.instrument', 'rules.sources', 'plan.title', 'tools.short', 'keys.caps', 'marks', 'shelf.instruments', 'folder.text', 'seat.all']);
 
 function texts(table: unknown, path = ''): [string, string][] {
   if (typeof table === 'string') return [[path, table]];
