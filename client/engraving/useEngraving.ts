@@ -9,17 +9,19 @@ function addMusicFont(base64: string): void {
   document.fonts.add(new FontFace('Leipzig', bytes));
 }
 
-/** The engraving of one part, laid out anew whenever its text or the width changes. */
+/** The engraving of one part, laid out anew whenever its text or the width changes. Without a text there is no engraver. */
 export function useEngraving(text: string | null, width: number, spacing: number, oneLine = false): { store: EngravingStore | null; engraved: EngravingSnapshot } {
   const [store, setStore] = useState<EngravingStore | null>(null);
+  const wanted = text !== null;
   useEffect(() => {
+    if (!wanted) return;
     const opened = engraving(takeEngraver(), addMusicFont);
     setStore(opened);
     return () => {
       setStore(null);
       opened.close();
     };
-  }, []);
+  }, [wanted]);
   useEffect(() => {
     if (store && text && width > 0) store.lay(text, width, spacing, oneLine);
   }, [store, text, width, spacing, oneLine]);

@@ -6,5 +6,6 @@ export const view = {
   underneath: (part: string) => `${part} lies under every line.`,
   nothingUnderneath: 'Only your own part lies here.',
   noOthers: 'This work has no other string part.',
+  unread: (measures: number) => `unread words in ${measures} ${measures === 1 ? 'measure' : 'measures'}`,
   comes: (part: string) => `${part} is being engraved.`,
 };

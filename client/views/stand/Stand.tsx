@@ -86,7 +86,7 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   return (
     <>
       <Glyphs glyphs={engraved.glyphs} />
-      <main className={`pages ${lie.form}`} ref={pages} style={{ '--sp': `${sp}px` } as CSSProperties}>
+      <main className={lie.form === 'paper' ? 'pages as-printed' : 'pages'} ref={pages} style={{ '--sp': `${sp}px` } as CSSProperties}>
         <Head left={view.part.name} middle={view.work.title} right={[seat, people ? words.here(present, people) : ''].filter(Boolean).join(' · ')} />
         <StandPages desk={desk} engraved={engraved} width={music} paper={lie.form === 'paper'} underneath={underneath} />
       </main>

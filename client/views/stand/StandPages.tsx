@@ -20,6 +20,7 @@ import { WaitsView } from './waiting/WaitsView.tsx';
 import { SystemView } from './SystemView.tsx';
 import { OtherLine } from './underneath/OtherLine.tsx';
 import type { Underneath } from './underneath/useUnderneath.ts';
+import { unreadHere } from './unread.ts';
 import { useShownMarks } from './useShownMarks.ts';
 import { usePageTurns } from './view/usePageTurns.ts';
 
@@ -49,6 +50,7 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
     const shown = desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : []));
     return bySystem(ranges, shown, ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]);
   }, [desk.heard, ranges, facts]);
+  const unread = bySystem(ranges, unreadHere(desk), (measure) => [measure, measure]);
   const people = bySystem(ranges, lookers(desk), ({ measure }) => [measure, measure]);
   const inHand = useMemo(
     () => bySystem(ranges, selected(desk.caret, desk.walk.ids), (note) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]),
@@ -94,7 +96,7 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
             {drawing ? (
               <SystemView
                 id={`system-${i}`} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
-                marks={marks[i]!} findings={findings[i]!} brackets={brackets[i]!} people={people[i]!}
+                marks={marks[i]!} findings={findings[i]!} brackets={brackets[i]!} people={people[i]!} unread={unread[i]!}
                 selected={inHand[i]!.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
               />
             ) : (

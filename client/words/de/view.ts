@@ -8,5 +8,6 @@ export const view = {
   underneath: (part: string) => `Unter jeder Zeile liegt ${part}.`,
   nothingUnderneath: 'Hier liegt nur die eigene Stimme.',
   noOthers: 'Dieses Werk hat keine andere Streicherstimme.',
+  unread: (measures: number) => `Ungelesenes in ${measures} ${measures === 1 ? 'Takt' : 'Takten'}`,
   comes: (part: string) => `${part} wird gestochen.`,
 } satisfies Words['view'];

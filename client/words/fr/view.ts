@@ -8,5 +8,6 @@ export const view = {
   underneath: (part: string) => `${part} se trouve sous chaque ligne.`,
   nothingUnderneath: 'Votre partie est seule ici.',
   noOthers: 'Cette œuvre n’a pas d’autre partie de cordes.',
+  unread: (measures: number) => `du non lu dans ${measures} ${measures === 1 ? 'mesure' : 'mesures'}`,
   comes: (part: string) => `${part} est en cours de gravure.`,
 } satisfies Words['view'];

@@ -8,5 +8,6 @@ export const view = {
   underneath: (part: string) => `Sotto ogni riga sta ${part}.`,
   nothingUnderneath: 'Qui c’è solo la propria parte.',
   noOthers: 'Questo lavoro non ha altre parti d’archi.',
+  unread: (measures: number) => `da leggere in ${measures} ${measures === 1 ? 'battuta' : 'battute'}`,
   comes: (part: string) => `${part} viene incisa.`,
 } satisfies Words['view'];
