@@ -41,7 +41,6 @@ async function standOf(browser: Awaited<ReturnType<typeof startBrowser>>, laid: 
   const { page, close } = await openWindow(browser, { storageState: laid.state });
   await page.goto(`${laid.house.origin}/stand/${part}`);
   await page.locator('main [data-note]').first().waitFor();
-  await page.locator('.string .thread').waitFor();
   await page.waitForFunction(() => document.querySelectorAll('[data-system]').length === document.querySelectorAll('svg.system').length, undefined, { polling: 500 });
   await page.waitForTimeout(3000);
   return { page, close };

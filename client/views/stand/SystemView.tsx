@@ -78,7 +78,7 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
           </g>
         ))}
         {geometry.measures.filter(({ ordinal }) => unread.includes(ordinal)).map(({ ordinal, x1 }) => (
-          <TalkSign key={ordinal} x={x1 - 3.4} y={bracketY} measure={ordinal} />
+          <TalkSign key={ordinal} x={x1 - 4.4} y={bracketY} measure={ordinal} />
         ))}
         {people.filter(({ measure }) => geometry.measures.some(({ ordinal }) => ordinal === measure)).map(({ measure, names }) => (
           <text key={measure} className="present" x={(geometry.measures.find(({ ordinal }) => ordinal === measure)?.x0 ?? 0) + 0.6} y={geometry.bottom + down - 0.6}>

@@ -70,7 +70,7 @@ export const Thread = memo(function Thread({ part, open, waits, findings, unread
         <circle key={measure} className="mine" cx={at(measure) + 1} cy="28.5" r="4.5" data-waits={measure} />
       ))}
       {unread.map((measure) => (
-        <TalkSign key={measure} x={at(measure) + 1} y={14} measure={measure} scale={6} />
+        <TalkSign key={measure} x={at(measure) + 11} y={14} measure={measure} scale={6} />
       ))}
       {watch.map(({ measure, rule, seats }) => (
         <g key={measure} transform={`translate(${at(measure)} 28.5)`} data-finding={rule}>
