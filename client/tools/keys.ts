@@ -107,7 +107,7 @@ export const COMMANDS = [
   { name: 'smaller', group: 'rest', keys: ['<'], command: { do: 'smaller' } },
   { name: 'larger', group: 'rest', keys: ['>'], command: { do: 'larger' } },
   { name: 'turn', group: 'rest', keys: ['Shift+v'], command: { do: 'turn' } },
-  { name: 'underneath', group: 'rest', keys: ['Shift+y'], command: { do: 'underneath' } },
+  { name: 'underneath', group: 'rest', keys: ['Shift+u'], command: { do: 'underneath' } },
   { name: 'print', group: 'rest', keys: ['Ctrl+p'], command: { do: 'print' } },
   { name: 'light', group: 'rest', keys: ['l'], command: { do: 'light' } },
   { name: 'shelf', group: 'rest', keys: ['Alt+1'], command: { do: 'place', place: 'shelf' }, line: 'places', everywhere: true },
