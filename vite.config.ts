@@ -1,7 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { INSTALLED_AS } from './client/offline/installedAs.ts';
 
 export default defineConfig({
   root: 'client',
@@ -12,8 +11,8 @@ export default defineConfig({
       srcDir: 'offline',
       filename: 'sw.ts',
       injectRegister: false,
-      manifestFilename: 'bowline.webmanifest',
-      manifest: INSTALLED_AS,
+      // What the browser is told of an installed page lies in client/public.
+      manifest: false,
       injectManifest: {
         globPatterns: ['index.html', '*.{svg,png,webmanifest}', 'assets/*.{js,css}', 'assets/*-latin-*.woff2'],
         // The engraver is one large file.

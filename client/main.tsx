@@ -24,8 +24,8 @@ import { startLight } from './ui/light.ts';
 import { startLanguage } from './words/language.ts';
 
 startLight();
-// Put on the desk, the page begins at its bare address: it goes on where one was.
-if (location.pathname === '/') history.replaceState(null, '', lastAddress() ?? '/');
+// A page that was put on the desk begins here: it goes on where one was.
+if (location.pathname === '/last') history.replaceState(null, '', lastAddress() ?? '/shelf');
 await Promise.all([startLanguage(), finishLeaving()]);
 createRoot(document.getElementById('root')!).render(
   <StrictMode>

@@ -1,7 +1,7 @@
 import type { WaitingView } from '../../core/agreement/wire/http.ts';
-import { getJson } from './http.ts';
+import { keptJson } from './kept/library.ts';
 
-export const fetchWaiting = () => getJson<WaitingView>('/me/waiting');
+export const fetchWaiting = () => keptJson<WaitingView>('/me/waiting');
 
 /** Tells the library how far the log was read here. It is told on leaving too, so the page does not wait for the answer; unheard, the same is told again later. */
 export function tellSeen(part: string, seq: number): void {

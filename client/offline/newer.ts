@@ -30,6 +30,8 @@ export function keepPage(): void {
   document.addEventListener('visibilitychange', lookAgain);
   addEventListener('online', lookAgain);
   setInterval(lookAgain, LOOK_AGAIN);
+  // Some browsers ask their reader about this: not before the page was put on the desk.
+  if (matchMedia('(display-mode: standalone)').matches) void navigator.storage?.persist();
   // Browsers have no keeper on addresses without https other than the machine's own.
   if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker.addEventListener('controllerchange', () => void look());

@@ -28,7 +28,7 @@ export function readLeft(person: string, part: string): Left | null {
 }
 
 export function keepLeft(person: string, part: string, { at, from, open, slip, seat }: Caret, { held, draft }: Pencil): void {
-  localStorage.setItem(key(person, part), JSON.stringify({ at, from, open, slip, seat, held, draft } satisfies z.input<typeof Left>));
+  localStorage.setItem(key(person, part), JSON.stringify({ at, from, open, slip, seat, held, draft: [...draft] } satisfies z.input<typeof Left>));
 }
 
 /** The caret as it was left, where the address still points to its measure; else at the first note of the measure that is named. */

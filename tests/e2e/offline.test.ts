@@ -64,7 +64,7 @@ describe('a page that is kept', PATIENT, () => {
   it('can be put on the desk: it names itself, its pictures are there and its keeper is asked for anew each time', async () => {
     const ask = (path: string) => contexts.player.request.get(`${house.origin}${path}`);
     const manifest = (await (await ask('/bowline.webmanifest')).json()) as { start_url: string; display: string; icons: { src: string; sizes: string }[] };
-    expect(manifest).toMatchObject({ start_url: '/', display: 'standalone' });
+    expect(manifest).toMatchObject({ start_url: '/last', display: 'standalone' });
     for (const { src } of manifest.icons) expect((await ask(src)).headers()['content-type']).toMatch(/^image\/(png|svg\+xml)/);
     expect((await ask('/sw.js')).headers()).toMatchObject({ 'cache-control': 'no-cache', 'content-type': expect.stringMatching(/javascript/) as string });
     for (const page of Object.values(pages)) await page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 120_000 });
@@ -104,7 +104,8 @@ describe('the line is cut in the middle of marking', PATIENT, () => {
     await principal.goTo('10');
     await principal.press('Enter');
     await principal.slip('Away: laid with a line').waitFor();
-    await pages.principal.reload();
+    // As an installed page begins.
+    await pages.principal.goto(`${house.origin}/last`);
     await principal.slip('Away: laid with a line').waitFor({ timeout: 120_000 });
   });
 

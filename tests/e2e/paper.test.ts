@@ -38,6 +38,22 @@ const sheets = async (format: 'A4' | 'Letter'): Promise<number> => {
   return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)!.length;
 };
 
+describe('who is new', PATIENT, () => {
+  const hint = (text: string) => page.getByRole('status').getByText(text);
+
+  it('is told one thing to try at a time, and nothing again that was done once, after a reload neither', async () => {
+    await principal.stand(part.id);
+    await hint('Tap a note or press an arrow').waitFor({ timeout: 120_000 });
+    await principal.press('3', 'z');
+    await hint('Enter opens the measure').waitFor();
+    await principal.press('Enter', 'Escape');
+    await hint('f works out fingerings').waitFor();
+    await page.reload();
+    await hint('f works out fingerings').waitFor({ timeout: 120_000 });
+    expect(await hint('Tap a note or press an arrow').count()).toBe(0);
+  });
+});
+
 describe('a part on paper', PATIENT, () => {
   it('is laid in lines as wide as paper at the press of Ctrl P, on a telephone too, and then printed', async () => {
     await principal.stand(part.id);

@@ -172,6 +172,24 @@ describe('the run-through', PATIENT, () => {
   });
 });
 
+describe('the run-through on a phone', PATIENT, () => {
+  it('is two large words, each wide enough for a thumb', async () => {
+    const { principal } = pages;
+    await principal.setViewportSize({ width: 390, height: 844 });
+    await at.principal.press('n');
+    await says('principal', /^Measure 46, open measure 1 of 1\./);
+    for (const name of ['ink in', 'next open']) {
+      const box = await principal.locator('.stand-ledge .moves').getByRole('button', { name, exact: true }).boundingBox();
+      expect(box!.height).toBeGreaterThanOrEqual(44);
+      expect(box!.width).toBeGreaterThanOrEqual(44);
+    }
+    await picture('principal', 'run-phone');
+    expect(await seriousViolations(principal)).toEqual([]);
+    await principal.setViewportSize(SIZES.principal);
+    expect(faults).toEqual([]);
+  });
+});
+
 describe('marks copied to the same figure elsewhere', PATIENT, () => {
   const list = () => pages.principal.getByRole('form', { name: 'The same figure elsewhere in this part' });
 

@@ -36,7 +36,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const where = whereSentence(desk);
   const first = urgent(desk);
   const hint = useStandHint(desk);
-  const second = subSentence(desk, engraving) ?? hint;
+  const second = subSentence(desk, engraving);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
     const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
@@ -58,6 +58,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? (first?.lead === second ? null : second)}
+      hint={hint}
       line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       moves={<StandMoves desk={desk} onCommand={onCommand} />}
       tools={<StandTools desk={desk} onCommand={onCommand} />}

@@ -18,9 +18,8 @@ import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
 import { nextAfter, slipsAt } from './openMeasures.ts';
 import { askElsewhere, layElsewhere } from './elsewhere/layElsewhere.ts';
+import { findingHere, hereIn } from './findingHere.ts';
 import { inkedSentence, runOn } from './runThrough.ts';
-
-const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
 
 /** Slips under the open measure, and the one in focus. */
 export function slipsHere(desk: Desk) {
@@ -148,12 +147,6 @@ function mute(desk: Desk): void {
   const finding = findingHere(desk);
   if (!finding) return desk.say(words.stand.nothingToWatch);
   desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint });
-}
-
-/** The finding the ledge speaks of: on the note in hand, or else in its measure. */
-export function findingHere(desk: Desk) {
-  const here = hereIn(desk);
-  return desk.heard.find(({ notes }) => notes[0] === desk.caret.at) ?? desk.heard.find(({ notes }) => notes.includes(desk.caret.at ?? '')) ?? desk.heard.find(({ measure }) => measure === here);
 }
 
 function holdNext(desk: Desk): void {

@@ -4,7 +4,7 @@ import { beatOf, numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { findingText } from '../findingText.ts';
-import { findingHere } from './commands.ts';
+import { findingHere } from './findingHere.ts';
 import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
 import { rangeOf } from './standing.ts';
