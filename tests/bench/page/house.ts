@@ -22,7 +22,7 @@ export interface Laid {
 }
 
 async function ask<Answer>(request: APIRequestContext, method: 'post' | 'put', address: string, options: Parameters<APIRequestContext['post']>[1]): Promise<Answer> {
-  const answer = await request[method](address, options);
+  const answer = await request[method](address, { timeout: 600_000, ...options });
   if (!answer.ok()) throw new Error(`${address}: ${answer.status()} ${await answer.text()}`);
   return (await answer.json()) as Answer;
 }
