@@ -1,10 +1,11 @@
-import { createStore, del, get, getMany, set, update } from 'idb-keyval';
+import { clear, createStore, del, get, getMany, set, update, type UseStore } from 'idb-keyval';
 import type { EngravedSystem } from './geometry.ts';
 import type { SystemRange } from './messages.ts';
 
 /** Layouts kept on this device; one of a long part is some twenty megabytes. Chosen, not measured. */
 const KEPT = 6;
-const store = createStore('bowline-engraving', 'layouts');
+let opened: UseStore | undefined;
+const store = (): UseStore => (opened ??= createStore('bowline-engraving', 'layouts'));
 const NAMES = 'names';
 
 export interface KeptLayout {
@@ -35,34 +36,37 @@ async function tried<T>(act: () => Promise<T>): Promise<T | undefined> {
 
 const drawingKey = (name: string, system: number) => `${name} ${system}`;
 
-export const keptLayout = (name: string): Promise<KeptLayout | undefined> => tried(async () => get<KeptLayout>(name, store));
+export const keptLayout = (name: string): Promise<KeptLayout | undefined> => tried(async () => get<KeptLayout>(name, store()));
 
 export const keptDrawing = (name: string, system: number): Promise<{ drawing: EngravedSystem; font: string | null } | undefined> =>
   tried(async () => {
-    const [drawing, font] = await getMany<unknown>([drawingKey(name, system), 'font'], store);
+    const [drawing, font] = await getMany<unknown>([drawingKey(name, system), 'font'], store());
     return drawing ? { drawing: drawing as EngravedSystem, font: (font as string | undefined) ?? null } : undefined;
   });
 
 /** Keeps one drawn system; the font inside it is the same for all. */
 export const keepDrawing = (name: string, system: number, drawing: EngravedSystem, font: string | null): Promise<unknown> =>
   tried(async () => {
-    await set(drawingKey(name, system), drawing, store);
-    if (font) await set('font', font, store);
+    await set(drawingKey(name, system), drawing, store());
+    if (font) await set('font', font, store());
   });
 
 /** Keeps where the systems begin, and puts the layouts longest not asked for away. */
 export const keepLayout = (name: string, layout: KeptLayout): Promise<unknown> =>
   tried(async () => {
-    await set(name, layout, store);
+    await set(name, layout, store());
     let old: string[] = [];
     await update<string[]>(NAMES, (names = []) => {
       const all = [name, ...names.filter((one) => one !== name)];
       old = all.slice(KEPT);
       return all.slice(0, KEPT);
-    }, store);
+    }, store());
     for (const one of old) {
-      const systems = (await get<KeptLayout>(one, store))?.systems.length ?? 0;
-      await del(one, store);
-      for (let i = 0; i < systems; i += 1) await del(drawingKey(one, i), store);
+      const systems = (await get<KeptLayout>(one, store()))?.systems.length ?? 0;
+      await del(one, store());
+      for (let i = 0; i < systems; i += 1) await del(drawingKey(one, i), store());
     }
   });
+
+/** Nothing engraved stays on this device: whoever could see it has left. */
+export const forgetLayouts = (): Promise<unknown> => tried(() => clear(store()));
