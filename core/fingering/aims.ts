@@ -36,6 +36,8 @@ export interface Balance {
   /** Weight of what professionals do, in expected differences from them; 0 where none is known. */
   trust: number;
   terms: TermWeights;
+  /** Weight of steps that professionals hardly ever make, where they alone are the judges; 0 elsewhere. */
+  rare: number;
   /** The hand's costs as a first opinion that the fitted weights correct, where the data are few; 0 where they are many. */
   prior: number;
   /** Whether a line is judged by where professionals move the hand, which many of them must tell: of the cello one edition is known. */
@@ -52,8 +54,8 @@ const CELLO_PRIOR = 1;
 export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean, openStrings: OpenStrings = 'free'): Balance {
   const asked = WISHES[aim];
   const wishes = openStrings === 'free' ? asked : { ...asked, openString: (asked.openString ?? 0) + OPEN[openStrings] };
-  if (fitted) return { trust: TRUST[aim], terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0, byMoves: instrument !== 'cello' };
+  if (fitted) return { trust: TRUST[aim], terms: wishes, rare: TRUST[aim] === 1 ? 1 : 0, prior: instrument === 'cello' ? CELLO_PRIOR : 0, byMoves: instrument !== 'cello' };
   const terms: TermWeights = { ...HAND, ...PAGE };
   for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;
-  return { trust: 0, terms, prior: 0, byMoves: false };
+  return { trust: 0, terms, rare: 0, prior: 0, byMoves: false };
 }

@@ -5,6 +5,7 @@ import type { Stretch } from '../music/stretches.ts';
 import { balanceOf, HAND, OPEN_LIKELIHOOD, type Balance, type OpenStrings } from './aims.ts';
 import { fittedChain } from './fit/chain.ts';
 import { settleBariolage } from './bariolage.ts';
+import { settleCelloScales } from './celloScales.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
@@ -13,8 +14,8 @@ import { layerOf, layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
+import { rareSteps } from './rare.ts';
 import type { FingeringRequest } from './request.ts';
-import { settleScales } from './scaleRuns.ts';
 import { settleTurnedChords } from './turnedChords.ts';
 import { unusualSteps } from './unusual.ts';
 
@@ -51,7 +52,8 @@ function joined(prepared: Omit<Prepared, 'lattice' | 'toEnd'>, from: number, to:
     if (balance.trust === 0) steps[i] = hand.steps[i]!;
     else {
       const unusual = unusualSteps(layers, marginals, i, isByMoves(prepared, i));
-      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * unusual[s]!);
+      const rare = balance.rare > 0 ? rareSteps(marginals.steps[i]!, states[i]!.length) : null;
+      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * unusual[s]! + (rare === null ? 0 : balance.rare * rare[s]!));
     }
   }
   return { states, steps };
@@ -77,10 +79,13 @@ function addPrior(chain: Chain, hand: Lattice, weight: number): void {
   chain.steps.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.steps[i]![s]!)));
 }
 
+/** An open string that begins a line stands out less than one between stopped notes: chosen, not measured. */
+const FIRST_OPEN = 0.5;
+
 /** What the section has settled about open strings is known before the professionals are asked, or their habit of playing them would be all they say. */
 function settleOpenStrings(chain: Chain, layers: readonly Layer[], setting: OpenStrings = 'free'): void {
   const each = OPEN_LIKELIHOOD[setting];
-  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += (i === 0 ? Number(process.env.ST ?? 1) : 1) * each * state.filter(({ finger }) => finger === 0).length)));
+  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += (i === 0 ? FIRST_OPEN : 1) * each * state.filter(({ finger }) => finger === 0).length)));
 }
 
 /** Pins given from the start lean on what is around them as pins set later do. */
@@ -109,7 +114,7 @@ export function prepare(request: FingeringRequest): Prepared {
   if (request.weights !== null) {
     settleBariolage(chain, layers, request.line, request.instrument.openStrings);
     settleTurnedChords(chain, layers, request.line);
-    if (request.instrument.name === 'cello') settleScales(chain, layers, request.line);
+    if (request.instrument.name === 'cello') settleCelloScales(chain, layers, request.line);
     settleOpenStrings(chain, layers, request.openStrings);
     settlePins(chain, layers, request);
   }

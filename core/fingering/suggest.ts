@@ -2,6 +2,7 @@ import { placeCosts, stepBetween, stepCosts } from './handCosts.ts';
 import type { Place } from './frame.ts';
 import { isByMoves, type Prepared } from './prepare.ts';
 import type { Player } from './steps/player.ts';
+import { rareStep } from './rare.ts';
 import { handStep, type HandStep } from './steps/step.ts';
 import { waysToPlay } from './ways.ts';
 
@@ -26,10 +27,11 @@ export interface Fingering {
   notes: FingeredNote[];
 }
 
-/** Names of the costs that come from the professionals' fingerings: expected differences from them, in notes, in steps, in where the hand moves. */
+/** Names of the costs that come from the professionals' fingerings: expected differences from them, in notes, in steps, in where the hand moves; and steps they hardly ever make. */
 const UNUSUAL_PLACE = 'unusual-place';
 const UNUSUAL_STEP = 'unusual-step';
 const UNUSUAL_MOVE = 'unusual-move';
+const RARE_STEP = 'rare-step';
 
 function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
   const terms: Record<string, number> = {};
@@ -43,10 +45,12 @@ function termsOf(prepared: Prepared, states: readonly number[]): Record<string, 
     if (balance.trust > 0) {
       const step = states[i - 1]! * layer.states.length + state;
       // What the lattice holds beyond the costs of the hand.
-      const unusual = lattice.steps[i]![step]! - hand.steps[i]![step]!;
+      const rare = balance.rare > 0 ? balance.rare * rareStep(marginals.steps[i]!, layer.states.length, step) : 0;
+      const unusual = lattice.steps[i]![step]! - hand.steps[i]![step]! - rare;
       const byMoves = isByMoves(prepared, i);
       add(UNUSUAL_STEP, byMoves ? 0 : unusual);
       add(UNUSUAL_MOVE, byMoves ? unusual : 0);
+      add(RARE_STEP, rare);
     }
     stepCosts(setting, balance.terms, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, layer.states[state]!, add);
   });

@@ -51,7 +51,7 @@ export function waysToPlay(prepared: Prepared, count: number): Path[] {
   const classes = musicalClasses(prepared);
   const apart = Math.min(MOST_APART, Math.ceil(layers.length / 4));
   const beside = (among: Lattice): Path[] => detours(among, first, (layer, state) => classes[layer]![state]!, count - 1, apart);
-  if (balance.trust < 1) return [first, ...beside(lattice)];
+  if (balance.rare === 0) return [first, ...beside(lattice)];
   let found: Path[] = [];
   for (const share of HARDLY_EVER) {
     found = beside(plausible(prepared, first, share));
