@@ -1,19 +1,23 @@
 import { cheapestPath } from '../search/cheapestPath.ts';
 import { detours } from '../search/detours.ts';
+import { differentPaths } from '../search/differentPaths.ts';
 import type { Lattice, Path } from '../search/lattice.ts';
+import { positionNumber } from './positionNumber.ts';
 import type { Prepared } from './prepare.ts';
 
-/** Fingerings of fewer notes differ in fewer, one in four; of many in so many: chosen, not measured. */
-const MOST_APART = 3;
-/** Of the professionals who hold one note so, the share below which what follows is hardly ever done; the later ones where too few ways are left. Chosen, not measured. */
-const HARDLY_EVER = [0.02, 0.002, 0.0002];
+/** So many notes or fewer: every way that is another somewhere counts. Chosen, not measured. */
+const SHORT = 6;
+/** In a longer line two fingerings are different where they differ in so many notes: chosen, not measured. */
+const APART = 3;
+/** Of the professionals who hold one note so, the share below which what follows is hardly ever done; the next where too few ways are left. Chosen, not measured. */
+const HARDLY_EVER = [0.02, 0.002, 0.0002, 0];
 
 /** States that differ only where an open string sounds, or only in the finger, are one way to play. */
-function musicalClasses({ layers }: Prepared): Int16Array[] {
+function musicalClasses({ layers, request }: Prepared): Int16Array[] {
   return layers.map((layer) => {
     const known = new Map<string, number>();
     return Int16Array.from(layer.states, (state) => {
-      const key = state.map((place) => `${place.string}${place.finger === 0 ? 'o' : place.position}`).join();
+      const key = state.map((place) => `${place.string}${place.finger === 0 ? 'o' : positionNumber(request.instrument, place)}`).join();
       return known.get(key) ?? known.set(key, known.size).get(key)!;
     });
   });
@@ -30,7 +34,7 @@ function plausible({ lattice, marginals }: Prepared, first: Path, share: number)
     const kept = costs.slice();
     for (let a = 0; a < before.length; a += 1) {
       const least = share * before[a]!;
-      for (let b = 0; b < width; b += 1) if (likely[a * width + b]! < least || before[a] === 0) kept[a * width + b] = Infinity;
+      for (let b = 0; b < width; b += 1) if (likely[a * width + b]! < least) kept[a * width + b] = Infinity;
     }
     const own = first.states[i - 1]! * width + first.states[i]!;
     kept[own] = costs[own]!;
@@ -40,22 +44,22 @@ function plausible({ lattice, marginals }: Prepared, first: Path, share: number)
 }
 
 /**
- * The best ways to play a prepared line, cheapest first, at most `count`: the cheapest of all, and beside it the cheapest through each other string or
- * place of the hand, none like another in all but a few notes. Where professionals alone are the judges, what hardly any of them does is left out.
- * Deterministic. Example: a scale differs from another by a shift of its own, not by one note taken elsewhere.
+ * The best ways to play a prepared line, cheapest first, at most `count`. Of a short line all that differ in string or place of the hand; of a longer one
+ * the cheapest of all, and the cheapest through each other string or place that differ in three notes or more from those before. Where professionals alone
+ * are the judges, what hardly any of them does is left out. Exact; deterministic. Example: two suggestions for a scale differ by a shift, not by one digit.
  */
 export function waysToPlay(prepared: Prepared, count: number): Path[] {
-  const { lattice, balance, layers, toEnd } = prepared;
+  const { lattice, balance, toEnd } = prepared;
   const first = cheapestPath(lattice, toEnd);
   if (first === null || count < 2) return first === null ? [] : [first];
   const classes = musicalClasses(prepared);
-  const apart = Math.min(MOST_APART, Math.ceil(layers.length / 4));
-  const beside = (among: Lattice): Path[] => detours(among, first, (layer, state) => classes[layer]![state]!, count - 1, apart);
-  if (balance.rare === 0) return [first, ...beside(lattice)];
+  const classOf = (layer: number, state: number): number => classes[layer]![state]!;
+  const among = (some: Lattice): Path[] => (lattice.states.length <= SHORT ? differentPaths(some, classOf, count) : [first, ...detours(some, first, classOf, count - 1, APART)]);
+  if (balance.rare === 0) return among(lattice);
   let found: Path[] = [];
   for (const share of HARDLY_EVER) {
-    found = beside(plausible(prepared, first, share));
-    if (found.length === count - 1) break;
+    found = among(plausible(prepared, first, share));
+    if (found.length === count) break;
   }
-  return [first, ...found];
+  return found;
 }
