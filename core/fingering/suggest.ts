@@ -32,6 +32,8 @@ const UNUSUAL_PLACE = 'unusual-place';
 const UNUSUAL_STEP = 'unusual-step';
 const UNUSUAL_MOVE = 'unusual-move';
 const RARE_STEP = 'rare-step';
+/** The same figure fingered otherwise elsewhere. */
+const SEQUENCE = 'sequence';
 
 function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
   const terms: Record<string, number> = {};
@@ -40,6 +42,7 @@ function termsOf(prepared: Prepared, states: readonly number[]): Record<string, 
   states.forEach((state, i) => {
     const layer = layers[i]!;
     if (balance.trust > 0) add(UNUSUAL_PLACE, balance.trust * (1 - marginals.states[i]![state]!));
+    if (balance.sequence > 0) add(SEQUENCE, balance.sequence * (prepared.sequences.get(i)?.[state] ?? 0));
     placeCosts(setting, balance.terms, layer, layer.states[state]!, add);
     if (i === 0) return;
     if (balance.trust > 0) {
