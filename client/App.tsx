@@ -1,17 +1,23 @@
-import { lazy, Suspense, useEffect, type ReactNode } from 'react';
+import { lazy, Suspense, useEffect, useSyncExternalStore, type ReactNode } from 'react';
 import { usePlace } from './router.ts';
 import { FolderPlace } from './views/folder/FolderPlace.tsx';
 import { SectionPlace } from './views/section/SectionPlace.tsx';
 import { ShelfPlace } from './views/shelf/ShelfPlace.tsx';
 import { SignIn } from './views/signIn/SignIn.tsx';
 import { StandPlace } from './views/stand/StandPlace.tsx';
+import { languageNow, onLanguage } from './words/language.ts';
 import { words } from './words/words.ts';
 
 /** The rules bring the whole checker with them: fetched by who reads about them. */
 const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
-/** The place one is at. */
+/** The place one is at, in the language that is spoken; another language draws it anew. */
 export function App(): ReactNode {
+  const language = useSyncExternalStore(onLanguage, languageNow);
+  return <PlaceShown key={language} />;
+}
+
+function PlaceShown(): ReactNode {
   const place = usePlace();
   useEffect(() => {
     document.title = place.at === 'signIn' ? words.name : `${words.places[place.at]} · ${words.name}`;

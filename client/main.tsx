@@ -13,14 +13,23 @@ import './ui/styles/folder.css';
 import './ui/styles/section.css';
 import './ui/styles/pictures.css';
 import './ui/styles/rules.css';
+import './ui/styles/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { finishLeaving } from './library/leave.ts';
+import { keepPage } from './offline/newer.ts';
+import { lastAddress } from './ui/remembered.ts';
 import { startLight } from './ui/light.ts';
+import { startLanguage } from './words/language.ts';
 
 startLight();
+// A page that was put on the desk begins here: it goes on where one was.
+if (location.pathname === '/last') history.replaceState(null, '', lastAddress() ?? '/shelf');
+await Promise.all([startLanguage(), finishLeaving()]);
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <App />
   </StrictMode>,
 );
+if (import.meta.env.PROD) keepPage();

@@ -5,6 +5,7 @@ import { serveClient } from './http/clientFiles.ts';
 import type { Deps } from './http/deps.ts';
 import { answerErrors } from './http/errors.ts';
 import { guard } from './http/guards.ts';
+import { attentionRoutes } from './http/routes/attention.ts';
 import { exportRoutes } from './http/routes/exports.ts';
 import { healthRoutes } from './http/routes/health.ts';
 import { operationRoutes } from './http/routes/operations.ts';
@@ -19,7 +20,7 @@ import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD } from './http/upload.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, shelfRoutes, workRoutes, partRoutes, pieceRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes];
+const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, workRoutes, partRoutes, pieceRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes];
 
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {

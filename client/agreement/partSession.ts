@@ -35,6 +35,7 @@ export function openPart(options: PartSessionOptions): PartSession {
     settle(line.operation, { ok: false, refusal: line.refusal });
   };
   const onRows = (rows: readonly LogEntry[]) => {
+    options.onRows?.(rows);
     const mine = new Set(waiting.list().map(({ operation }) => operation));
     for (const { operation, seq } of rows) {
       if (!mine.has(operation)) continue;

@@ -1,3 +1,4 @@
+import type { LogEntry } from '../../core/agreement/event.ts';
 import type { Actor } from '../../core/agreement/people.ts';
 import type { Refusal } from '../../core/agreement/refusal.ts';
 import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
@@ -67,4 +68,6 @@ export interface PartSessionOptions extends AgreementView {
   clock: Clock;
   newId(): string;
   timing?: Timing;
+  /** Rows of the log as they are confirmed, in order. */
+  onRows?(rows: readonly LogEntry[]): void;
 }

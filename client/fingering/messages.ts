@@ -1,8 +1,10 @@
 import type { Aim, OpenStrings } from '../../core/fingering/aims.ts';
 import type { FingeringFacts } from '../../core/fingering/explain/handFacts.ts';
 import type { HandMoment } from '../../core/fingering/explain/handPath.ts';
+import type { PlainFingering } from '../../core/fingering/output.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Mark } from '../../core/music/mark.ts';
+import type { Language } from '../words/language.ts';
 
 /** A passage to be fingered, and what is settled already. */
 export interface Question {
@@ -18,6 +20,8 @@ export interface Question {
   hand: HandProfile | null;
   players: number;
   assumedTempo: number;
+  /** The explanations are given in it. */
+  language: Language;
 }
 
 /** What the fingerings under a passage are called, in their order. */
@@ -31,6 +35,8 @@ export interface Offer {
   marks: Mark[];
   facts: FingeringFacts;
   path: HandMoment[];
+  /** As the engine gave it, for hearing. */
+  fingering: PlainFingering;
   cost: number;
   /** Largest first, named as players would. */
   terms: { term: string; cost: number }[];

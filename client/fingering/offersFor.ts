@@ -7,9 +7,8 @@ import type { PlayedLine } from '../../core/fingering/explain/playedLine.ts';
 import { withinHand } from '../../core/fingering/explain/withinHand.ts';
 import { fingerLine, type FingerLineOptions } from '../../core/fingering/fingerLine.ts';
 import type { PlainFingering } from '../../core/fingering/output.ts';
-import { lineOfPart, pinsOf } from '../../core/fingering/partLine.ts';
+import { pinsOf } from '../../core/fingering/partLine.ts';
 import { sparseMarks } from '../../core/fingering/sparseMarks.ts';
-import { HAND_IN_ENGLISH } from '../../core/fingering/words/english.ts';
 import type { HandWords } from '../../core/fingering/words/handWords.ts';
 import { noteNames } from '../../core/fingering/words/noteNames.ts';
 import { stepWords } from '../../core/fingering/words/stepWords.ts';
@@ -18,6 +17,8 @@ import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
 import { numberOf } from '../library/partIndex.ts';
+import { handIn } from './handIn.ts';
+import { passageLine } from './passageLine.ts';
 import { LETTERS, type Offer, type Offers, type Pair, type Question } from './messages.ts';
 
 const BEST = 5;
@@ -48,6 +49,7 @@ function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fing
     marks: sparseMarks(played.instrument, played.line, fingering),
     facts,
     path: handPath(played, fingering),
+    fingering,
     cost: fingering.cost,
     terms: Object.entries(fingering.terms).map(([term, cost]) => ({ term: words.terms[term] ?? term, cost })).filter(({ cost }) => Math.abs(cost) >= 0.005).sort((a, b) => Math.abs(b.cost) - Math.abs(a.cost)),
     steps: facts.steps.map((step) => ({ note: step.note, name: nameOf(step.note), text: stepWords(words, step, nameOf) })),
@@ -63,21 +65,16 @@ function offerOf({ played, tempo, options, words }: Asked, by: Offer['by'], fing
  */
 export function offersFor(part: Part, question: Question): Offers {
   if (part.instrument === null) throw new Error('The part names no string instrument');
-  const ordinals = part.measures.flatMap((measure) => (measure.notes.some(({ id }) => id === question.from || id === question.to) ? [measure.ordinal] : []));
-  const whole = lineOfPart(part, Math.min(...ordinals), Math.max(...ordinals));
-  const at = (id: string, other: number): number => { const found = whole.line.findIndex((note) => note.id === id); return found === -1 ? other : found; };
-  const [one, two] = [at(question.from, 0), at(question.to, whole.line.length - 1)];
-  const line = whole.line.slice(Math.min(one, two), Math.max(one, two) + 1);
+  const { line, tempo: given } = passageLine(part, question.from, question.to);
   const notes = new Set(line.map(({ id }) => id));
   const instrument = instrumentNamed(part.instrument);
-  const tempo = whole.tempo ?? question.assumedTempo;
+  const tempo = given ?? question.assumedTempo;
   const pencilled = question.pencilled.filter((mark) => notes.has(mark.note));
   const { aim, openStrings, players } = question;
   const options = { aim, openStrings, players, pins: pinsOf(pencilled), ...(question.hand ? { hand: question.hand } : {}) } satisfies FingerLineOptions;
   const played: PlayedLine = { instrument, line, ...(question.hand ? { hand: question.hand } : {}) };
   const called = new Map(part.measures.map((measure) => [measure.ordinal, numberOf(measure)]));
-  const measure = (ordinal: number): string => `measure ${called.get(ordinal) ?? ordinal}`;
-  const words: HandWords = { ...HAND_IN_ENGLISH, measure, measures: (a, b) => (a === b ? `Measure ${called.get(a) ?? a}` : `Measures ${called.get(a) ?? a} to ${called.get(b) ?? b}`) };
+  const words = handIn(question.language, (ordinal) => called.get(ordinal) ?? String(ordinal));
 
   const suggested = fingerLine(instrument, line, tempo, { ...options, best: BEST });
   if (suggested.fingerings.length === 0) return { offers: [], pairs: [], refusals: suggested.refusals };

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'react';
 import type { HandProfile } from '../../core/hand/reach.ts';
-import { getJson, remove, sendJson } from './http.ts';
+import { remove, sendJson } from './http.ts';
+import { keptJson } from './kept/library.ts';
 
-export const fetchHand = async (): Promise<HandProfile | null> => (await getJson<{ hand: HandProfile | null }>('/me/hand')).hand;
+export const fetchHand = async (): Promise<HandProfile | null> => (await keptJson<{ hand: HandProfile | null }>('/me/hand')).hand;
 export const keepHand = (hand: HandProfile) => sendJson('PUT', '/me/hand', hand);
 export const forgetHand = () => remove('/me/hand');
 

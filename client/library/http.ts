@@ -1,4 +1,5 @@
 import type { Trouble } from '../../core/agreement/wire/http.ts';
+import { words } from '../words/words.ts';
 
 /** The library could not do what was asked, with the sentence to show. */
 export class Refused extends Error {
@@ -11,15 +12,13 @@ export class Refused extends Error {
   }
 }
 
-const NO_LINE: Trouble = { code: 'NO_LINE', text: 'No line to the library. Look whether the network is there, then try again.' };
-
 async function send(path: string, init: RequestInit): Promise<Response> {
   const response = await fetch(`/api${path}`, { credentials: 'same-origin', ...init }).catch(() => {
-    throw new Refused(NO_LINE, 0);
+    throw new Refused({ code: 'NO_LINE', text: words.trouble.noLine }, 0);
   });
   if (response.ok) return response;
   const trouble = (await response.json().catch(() => null)) as Trouble | null;
-  throw new Refused(trouble?.text ? trouble : { code: 'NO_WORD', text: `The library did not answer as it should (${response.status}). Try again, or tell the librarian.` }, response.status);
+  throw new Refused(trouble?.text ? trouble : { code: 'NO_WORD', text: words.trouble.noWord(response.status) }, response.status);
 }
 
 export async function getJson<T>(path: string): Promise<T> {
@@ -49,6 +48,6 @@ export async function sendFile<T>(path: string, file: File): Promise<T> {
 export function troubleText(fault: unknown): string {
   if (!(fault instanceof Refused)) return fault instanceof Error ? fault.message : String(fault);
   const { text, line, part, measure, element, incident } = fault.trouble;
-  const where = [line && `line ${line}`, part && `part ${part}`, measure && `measure ${measure}`, element && `<${element}>`].filter(Boolean).join(', ');
-  return [text, where && !text.includes(`line ${line}`) ? `Where: ${where}.` : '', incident && !text.includes(incident) ? `Say to the librarian: ${incident}.` : ''].filter(Boolean).join(' ');
+  const where = [line && words.trouble.line(line), part && words.trouble.part(part), measure && words.trouble.measure(measure), element && `<${element}>`].filter(Boolean).join(', ');
+  return [text, where && !text.includes(`line ${line}`) ? words.trouble.where(where) : '', incident && !text.includes(incident) ? words.trouble.say(incident) : ''].filter(Boolean).join(' ');
 }

@@ -2,7 +2,8 @@ import { inForce } from '../../core/agreement/inForce.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
 import type { PartView, Shelf } from '../../core/agreement/wire/http.ts';
 import type { OtherPart } from '../beside/messages.ts';
-import { getJson } from './http.ts';
+import { keptJson } from './kept/library.ts';
+import { fetchPart } from './kept/parts.ts';
 
 /** Another part as a rule or a reader sees it, with what stands in it now. */
 export function asItStands({ id, part, section }: PartView, state: AgreementState): OtherPart {
@@ -12,8 +13,8 @@ export function asItStands({ id, part, section }: PartView, state: AgreementStat
 
 /** The other string parts of a work in score order. */
 export async function fetchOthers({ id, work }: PartView): Promise<PartView[]> {
-  const { programmes } = await getJson<Shelf>('/shelf');
+  const { programmes } = await keptJson<Shelf>('/shelf');
   const found = programmes.flatMap(({ works }) => works).find((one) => one.id === work.id);
   const others = found?.parts.filter((part) => part.id !== id && part.instrument !== null) ?? [];
-  return Promise.all(others.map((part) => getJson<PartView>(`/parts/${part.id}`)));
+  return Promise.all(others.map((part) => fetchPart(part.id)));
 }

@@ -1,7 +1,8 @@
 import type { ImportAnswer, Me, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
 import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
 import type { SeatId } from '../../core/music/seat.ts';
-import { getJson, sendFile, sendJson } from './http.ts';
+import { sendFile, sendJson } from './http.ts';
+import { keptJson } from './kept/library.ts';
 import { newId } from '../agreement/newId.ts';
 
 export interface ShelfAndMe {
@@ -10,7 +11,7 @@ export interface ShelfAndMe {
 }
 
 export async function fetchShelf(): Promise<ShelfAndMe> {
-  const [me, shelf] = await Promise.all([getJson<Me>('/me'), getJson<Shelf>('/shelf')]);
+  const [me, shelf] = await Promise.all([keptJson<Me>('/me'), keptJson<Shelf>('/shelf')]);
   return { me, shelf };
 }
 

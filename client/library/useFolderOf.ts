@@ -1,12 +1,12 @@
 import { useEffect } from 'react';
 import { rememberFolder } from '../ui/remembered.ts';
-import { getJson } from './http.ts';
+import { keptJson } from './kept/library.ts';
 import type { Shelf } from '../../core/agreement/wire/http.ts';
 
 /** Finds the programme a work lies in, so that the ledge leads back to its folder even when one came straight to the part. */
 export function useFolderOf(work: string): void {
   useEffect(() => {
-    getJson<Shelf>('/shelf').then(
+    keptJson<Shelf>('/shelf').then(
       ({ programmes }) => {
         const found = programmes.find(({ works }) => works.some(({ id }) => id === work));
         if (found) rememberFolder(found.id);

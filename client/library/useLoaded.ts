@@ -1,4 +1,5 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
+import { library } from './kept/library.ts';
 
 export interface Loaded<T> {
   value: T | null;
@@ -6,10 +7,11 @@ export interface Loaded<T> {
   again(): void;
 }
 
-/** Fetches when `key` changes and whenever asked again; the last value stays while the next is on its way. */
+/** Fetches when `key` changes, whenever asked again, and when the library can be asked after it could not; the last value stays while the next is on its way. */
 export function useLoaded<T>(key: string, fetchIt: () => Promise<T>): Loaded<T> {
   const [state, setState] = useState<{ key: string; value: T | null; fault: unknown }>({ key, value: null, fault: null });
   const [round, setRound] = useState(0);
+  const returns = useSyncExternalStore(library.subscribe, library.returns);
   const again = useCallback(() => setRound((n) => n + 1), []);
   useEffect(() => {
     let current = true;
@@ -22,6 +24,6 @@ export function useLoaded<T>(key: string, fetchIt: () => Promise<T>): Loaded<T> 
     };
     // `key` names what `fetchIt` fetches.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [key, round]);
+  }, [key, round, returns]);
   return { value: state.key === key ? state.value : null, fault: state.key === key ? state.fault : null, again };
 }

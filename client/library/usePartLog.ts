@@ -1,7 +1,7 @@
 import { useCallback, useRef } from 'react';
 import type { LogEntry } from '../../core/agreement/event.ts';
 import type { LogView } from '../../core/agreement/wire/http.ts';
-import { getJson } from './http.ts';
+import { keptJson } from './kept/library.ts';
 import { useLoaded, type Loaded } from './useLoaded.ts';
 
 /** The rows of a log after those that are known, fetched until it is whole. */
@@ -19,7 +19,7 @@ export function usePartLog(part: string, head: number): Loaded<LogEntry[]> {
   const known = useRef<{ part: string; entries: LogEntry[] }>({ part, entries: [] });
   const fetchIt = useCallback(async () => {
     const before = known.current.part === part ? known.current.entries : [];
-    const entries = await restOfLog(before, (after) => getJson<LogView>(`/parts/${part}/log?after=${after}`));
+    const entries = await restOfLog(before, (after) => keptJson<LogView>(`/parts/${part}/log?after=${after}`));
     known.current = { part, entries };
     return entries;
   }, [part]);

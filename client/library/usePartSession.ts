@@ -5,7 +5,9 @@ import { systemClock } from '../agreement/clock.ts';
 import { newId } from '../agreement/newId.ts';
 import { openPart } from '../agreement/partSession.ts';
 import type { PartSession, PartSnapshot } from '../agreement/session.ts';
-import { getJson } from './http.ts';
+import { fetchAhead } from './kept/ahead.ts';
+import { keptJson } from './kept/library.ts';
+import { fetchPart, keepOpened, keepRows } from './kept/parts.ts';
 import { libraryLine, unsent } from './line.ts';
 import { useLoaded } from './useLoaded.ts';
 
@@ -27,7 +29,7 @@ const nothing = () => () => {};
 /** The part with its live agreement: null until both are there. Fetches the part again when it was exchanged. */
 export function usePartSession(part: string): { opened: OpenedPart | null; fault: unknown; again(): void } {
   const loaded = useLoaded(part, async () => {
-    const [me, view] = await Promise.all([getJson<Me>('/me'), getJson<PartView>(`/parts/${part}`)]);
+    const [me, view] = await Promise.all([keptJson<Me>('/me'), fetchPart(part)]);
     return { me, view };
   });
   const [session, setSession] = useState<PartSession | null>(null);
@@ -36,8 +38,17 @@ export function usePartSession(part: string): { opened: OpenedPart | null; fault
     if (!value || value.view.id !== part) return;
     setSession((open) => {
       open?.renew(viewOf(value.view, value.me));
-      return open ?? openPart({ part, connection: libraryLine(), storage: unsent, clock: systemClock, newId, ...viewOf(value.view, value.me) });
+      return open ?? openPart({ part, connection: libraryLine(), storage: unsent, clock: systemClock, newId, onRows: (rows) => void keepRows(part, rows), ...viewOf(value.view, value.me) });
     });
+  }, [value, part]);
+  useEffect(() => {
+    if (!value || value.view.id !== part) return;
+    let here = true;
+    // What could not be fetched ahead is fetched when it is opened.
+    void keepOpened(part).then(() => fetchAhead(value.me, value.view, () => here)).catch(() => undefined);
+    return () => {
+      here = false;
+    };
   }, [value, part]);
   useEffect(() => () => setSession((open) => (open?.close(), null)), [part]);
   const snapshot = useSyncExternalStore(session?.subscribe ?? nothing, () => session?.getSnapshot() ?? null);

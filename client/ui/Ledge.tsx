@@ -1,9 +1,16 @@
 import type { ReactNode } from 'react';
+import { useAway } from '../library/kept/useAway.ts';
+import { useNewer } from '../offline/newer.ts';
 import type { Place } from '../router.ts';
+import { words } from '../words/words.ts';
 import { Places } from './Places.tsx';
 
 /** The lip of the stand: thread, places, the sentence that says where one is, and what lies on it. */
-export function Ledge({ here, sentence, sub, thread, line, moves, tools, className = '' }: { here: Place; sentence: ReactNode; sub?: ReactNode; thread?: ReactNode; line?: ReactNode; moves?: ReactNode; tools?: ReactNode; className?: string }): ReactNode {
+export function Ledge({ here, sentence, sub, hint, thread, line, moves, tools, className = '' }: { here: Place; sentence: ReactNode; sub?: ReactNode; hint?: ReactNode; thread?: ReactNode; line?: ReactNode; moves?: ReactNode; tools?: ReactNode; className?: string }): ReactNode {
+  const newer = useNewer();
+  const away = useAway();
+  // The stand says itself what waits there.
+  const second = away && here.at !== 'stand' ? words.anywhere.asOf : (sub ?? (newer ? words.anywhere.newer : hint));
   return (
     <footer className={`ledge ${thread ? 'threaded' : ''} ${className}`}>
       {thread}
@@ -13,7 +20,7 @@ export function Ledge({ here, sentence, sub, thread, line, moves, tools, classNa
         <div className={line ? 'stage offstage' : 'stage'}>
           <div className="where" role="status" aria-live="polite" aria-atomic="true">
             <span>{sentence}</span>
-            {sub ? <em>{sub}</em> : null}
+            {second ? <em>{second}</em> : null}
           </div>
           {line ? null : moves}
         </div>

@@ -1,7 +1,7 @@
 import { useEffect, type MouseEvent, type ReactNode } from 'react';
 import { addressOf, go, type Place } from '../router.ts';
 import { words } from '../words/words.ts';
-import { rememberFolder, rememberPart, useRemembered } from './remembered.ts';
+import { rememberAddress, rememberFolder, rememberPart, useRemembered } from './remembered.ts';
 
 const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
 
@@ -9,6 +9,7 @@ const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
 export function Places({ here }: { here: Place }): ReactNode {
   const known = useRemembered();
   useEffect(() => {
+    rememberAddress(addressOf(here));
     if (here.at === 'folder') rememberFolder(here.programme);
     if (here.at === 'stand') rememberPart(here.part, here.measure);
     if (here.at === 'section') rememberPart(here.part);

@@ -27,9 +27,9 @@ function Cap({ cap }: { cap: string }): ReactNode {
 }
 
 /** A word that does something, after its key; such words stand in a line under the sentence. */
-export function LedgeMove({ word, short, cap, onPress, on = false }: { word: string; short: string; cap: string; onPress: () => void; on?: boolean }): ReactNode {
+export function LedgeMove({ word, short, cap, onPress, on = false, big = false }: { word: string; short: string; cap: string; onPress: () => void; on?: boolean; /** In large letters on a phone. */ big?: boolean }): ReactNode {
   return (
-    <button type="button" className={on ? 'ledge-move on' : 'ledge-move'} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+    <button type="button" className={['ledge-move', on && 'on', big && 'big'].filter(Boolean).join(' ')} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
       <b aria-hidden="true">{cap}</b> <span aria-hidden="true">{short}</span>
       <span className="offstage">{word}</span>
     </button>

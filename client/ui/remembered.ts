@@ -1,12 +1,14 @@
 import { useSyncExternalStore } from 'react';
-import type { Place } from '../router.ts';
+import { go, type Place } from '../router.ts';
 
 type Known = Partial<Record<'shelf' | 'folder' | 'stand' | 'section', Place>>;
 
 const KEY = 'bowline/places';
+const LAST = 'bowline/last';
 const listeners = new Set<() => void>();
 
-const kept = () => sessionStorage.getItem(KEY) ?? '{}';
+/** A window of its own remembers its own places; one that is opened anew begins with those of the last. */
+const kept = () => sessionStorage.getItem(KEY) ?? localStorage.getItem(KEY) ?? '{}';
 
 function read(): Known {
   try {
@@ -18,8 +20,9 @@ function read(): Known {
 
 function keep(known: Known): void {
   const text = JSON.stringify({ ...read(), ...known });
-  if (text === kept()) return;
+  if (text === sessionStorage.getItem(KEY)) return;
   sessionStorage.setItem(KEY, text);
+  localStorage.setItem(KEY, text);
   for (const listener of listeners) listener();
 }
 
@@ -31,6 +34,24 @@ export function rememberPart(part: string, measure: number | null = null): void 
   const before = read().stand;
   const known = before?.at === 'stand' && before.part === part ? before.measure : null;
   keep({ stand: { at: 'stand', part, measure: measure ?? known }, section: { at: 'section', part, passage: null } });
+}
+
+/** Goes to a place this window knows; to one it does not know yet leads nothing. */
+export function goPlace(place: keyof Known): void {
+  const target = place === 'shelf' ? ({ at: 'shelf' } as const) : read()[place];
+  if (target) go(target);
+}
+
+/** The address one is at, for when the page is next opened without one. */
+export const rememberAddress = (address: string): void => localStorage.setItem(LAST, address);
+
+/** Where one was when the page was last open in this browser; null where that is not known. */
+export const lastAddress = (): string | null => localStorage.getItem(LAST);
+
+/** Another person has been nowhere yet. */
+export function forgetPlaces(): void {
+  for (const storage of [sessionStorage, localStorage]) for (const key of [KEY, LAST]) storage.removeItem(key);
+  for (const listener of listeners) listener();
 }
 
 /** The places this window has been to, so that each word on the ledge leads back. */

@@ -1,9 +1,17 @@
+import { REFUSALS, type RefusalCode } from '../../core/agreement/refusal.ts';
+import type { Fact } from '../../core/check/fact.ts';
 import type { Stage } from '../../core/agreement/state.ts';
+import { pitchName } from '../../core/music/pitch.ts';
+import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
+import { anywhere } from './anywhere.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
+import { hearing } from './hearing.ts';
+import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
+import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
 
@@ -19,6 +27,26 @@ const STAGES: Record<Stage, string> = {
 /** Every word of the screens, in English. Another language is another table of the same type. */
 export const en = {
   name: 'Bowline',
+  language: 'Language',
+  day,
+  marks: MARKS_IN_ENGLISH,
+  pitch: pitchName,
+  unpitched: 'unpitched',
+  /** Printed signs by their names in the file; one that is missing is called by its name. */
+  technical: {} as Readonly<Record<string, string>>,
+  /** What the rules say, by rule and message, where it is said in this language; else the finding's own English stands. */
+  findings: {} as Readonly<Record<string, Readonly<Record<string, string>>>>,
+  fact: (value: Fact, _measure: (ordinal: number) => string) => String(value),
+  refusals: REFUSALS as Readonly<Record<RefusalCode, string>>,
+  trouble: {
+    noLine: 'No line to the library. Look whether the network is there, then try again.',
+    noWord: (status: number) => `The library did not answer as it should (${status}). Try again, or tell the librarian.`,
+    line: (n: number) => `line ${n}`,
+    part: (name: string) => `part ${name}`,
+    measure: (number: string | number) => `measure ${number}`,
+    where: (where: string) => `Where: ${where}.`,
+    say: (incident: string) => `Say to the librarian: ${incident}.`,
+  },
   places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
   rules,
   stages: STAGES,
@@ -46,9 +74,11 @@ export const en = {
     rub: 'rub out',
     undo: 'take back',
     more: 'more signs',
+    short: { undo: 'back', rub: 'rub', more: 'more' },
   },
   seat: {
     all: 'the whole section',
+    forSome: (seats: string) => `for ${seats}`,
     one: (seat: string) => `desk ${seat.slice(0, -1)} ${seat.endsWith('o') ? 'outside' : 'inside'}`,
     short: 'all',
     choose: 'For whom',
@@ -160,11 +190,13 @@ export const en = {
   board,
   compare,
   past,
+  hearing,
   beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
   awaySub: 'Mark on; it goes round when the line is back.',
   waiting: (n: number) => `${count(n, 'line')} on the way to the library.`,
+  anywhere,
   oldProgram: 'This page is older than the library. Load it again; your unsent marks are kept.',
   refusedSub: 'What was not taken is struck through and leaves with the next key.',
   renewed: 'The part on the stand was exchanged.',
@@ -289,7 +321,7 @@ export const en = {
     outside: 'outside',
     inside: 'inside',
     legend: 'upper line frog, lower line point; an even braid is a good desk',
-    within: ['changes within', 'a quarter second'] as const,
+    within: ['changes within', 'a quarter second'] as readonly [string, string],
     none: 'No passage is staggered yet.',
     noneSub: 'On the stand: the down arrow chooses a seat, c pencils a bow change for it. Its passage then stands here.',
     noSection: 'This part is not with a section yet.',
@@ -318,19 +350,14 @@ export const en = {
   },
   plan,
   piece,
-  keys: {
-    title: 'Keys on the stand',
-    close: 'Esc closes this',
-    rows: [
-      ['left right', 'note'], ['Ctrl left right', 'measure'], ['Shift left right', 'passage'], ['up down', 'seat, or slip when open'],
-      ['0–4', 'finger'], ['t', 'thumb'], ['=', 'then a finger: it takes over'], ['Shift 1–4', 'string'], ['x', 'extension, contraction'], ['h', 'harmonic'],
-      ['d u', 'down-bow, up-bow'], ['c', 'bow change'], [', .', 'the change earlier, later'], ['r', 'retake'], ['o', 'hooked'], ['k j', 'split, join the slur'], ['/', 'words'],
-      ['Backspace', 'rub out'], ['z', 'take back'], ['Shift z', 'write again'], ['p', 'the next pencil'],
-      ['Enter', 'lay the slip; open the measure; ink in'], ['Esc', 'leave, close'], ['+ −', 'for, against'], ['s', 'say something'], ['a', 'set aside'], ['b', 'take your slip back'], ['m', 'put to rest'], ['i', 'what was set aside'], ['q', 'the history of the measure'],
-      ['f', 'fingerings for the passage in hand'], ['a b', 'there: lay one above, one below the staff'], ['v', 'share out its bow changes'], ['e', 'the bow along its hair'], ['y', 'how the other sections bow'], ['g', 'go to measure'], ['n', 'next open'], ['w', 'next to watch'], ['l', 'stand light'], ['Alt 1–4', 'Shelf, Folder, Stand, Section'],
-    ] as [string, string][],
-  },
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', short: { beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  run,
+  elsewhere,
+  named,
+  waits,
+  notices,
+  letters,
+  keys,
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -18,8 +18,5 @@ export function day(iso: string, now = new Date()): string {
   return date.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', ...year });
 }
 
-/** Example: `capital('desk 3')` is "Desk 3". */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Measures by their printed numbers, "3", "3, 5" or "3 to 5". */
 export const measures = (numbers: string): string => `${/, | to /.test(numbers) ? 'measures' : 'measure'} ${numbers}`;

@@ -1,3 +1,5 @@
+import { HAND_IN_ENGLISH } from '../../core/fingering/words/english.ts';
+import type { HandWords } from '../../core/fingering/words/handWords.ts';
 import { count } from './english.ts';
 
 /** Words of the pictures: the fingerboard, two fingerings side by side, the past of a measure. */
@@ -10,6 +12,7 @@ export const board = {
   stopped: (string: string, finger: string, mm: number, position: string, low: number, high: number) => `${string}, ${finger}, ${mm} mm from the nut; the hand is in ${position}, from ${low} to ${high} mm.`,
   reach: (mm: number) => `The finger lies ${mm} mm outside the hand.`,
   unit: 'mm',
+  hand: HAND_IN_ENGLISH as Pick<HandWords, 'finger' | 'position'>,
 };
 
 export const compare = {

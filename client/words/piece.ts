@@ -1,5 +1,6 @@
 import type { Severity } from '../../core/check/finding.ts';
-import { capital, count, day } from './english.ts';
+import { capital } from './capital.ts';
+import { count, day } from './english.ts';
 
 const listed = (names: readonly string[]): string => (names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`);
 const clock = (at: Date): string => at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });

@@ -13,6 +13,7 @@ const FIELDS: Record<string, string> = {
   reason: 'the reason',
   text: 'the words',
   marks: 'the marks',
+  mentions: 'the people named',
   note: 'its note',
   value: 'its sign',
   vote: 'the vote',
@@ -46,6 +47,6 @@ function complaint(issue: z.core.$ZodIssue): string {
 export function badInput(error: z.ZodError): ReturnType<typeof refused> {
   const issue = error.issues[0]!;
   const place = placeOf(issue.path);
-  const said = /^the (marks|seats|words)$/.test(place) ? complaint(issue).replace(/^is\b/, 'are').replace(/^has\b/, 'have') : complaint(issue);
+  const said = /^the (marks|seats|words|people named)$/.test(place) ? complaint(issue).replace(/^is\b/, 'are').replace(/^has\b/, 'have') : complaint(issue);
   return refused('BAD_INPUT', { detail: `${place} ${said}.` });
 }

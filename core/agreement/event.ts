@@ -1,6 +1,6 @@
 import type { Mark } from '../music/mark.ts';
 import type { Seats } from '../music/seat.ts';
-import type { Stage, Vote } from './state.ts';
+import type { Mention, Stage, Vote } from './state.ts';
 
 /** What has happened. Events are facts: never changed, only followed by others. */
 export type AgreementEvent =
@@ -11,7 +11,7 @@ export type AgreementEvent =
   /** `measures`: ordinal of each mark's measure, in the order of the proposal's marks, as the part was then. */
   | { type: 'adopted'; proposal: string; why: string; measures: number[] }
   | { type: 'setAside'; proposal: string; why: string }
-  | { type: 'commented'; id: string; measure: number; proposal: string | null; answers: string | null; text: string }
+  | { type: 'commented'; id: string; measure: number; proposal: string | null; answers: string | null; text: string; mentions?: Mention[] }
   | { type: 'commentResolved'; id: string }
   | { type: 'muted'; id: string; rule: string; place: string; reason: string; fingerprint: string | null }
   | { type: 'unmuted'; id: string }

@@ -47,8 +47,8 @@ function voted(draft: Draft, { proposal: id, measure, vote }: Event<'voteCast'>,
   proposals[id] = { ...proposal, votes: { ...proposal.votes, [measure]: vote ? { ...others, [by]: vote } : others } };
 }
 
-function commented(draft: Draft, { id, measure, proposal, answers, text }: Event<'commented'>, stamp: Stamp): void {
-  change(draft, 'comments')[id] = { id, made: stamp, measure, proposal, answers, text, resolved: null };
+function commented(draft: Draft, { type: _, ...said }: Event<'commented'>, stamp: Stamp): void {
+  change(draft, 'comments')[said.id] = { ...said, made: stamp, resolved: null };
 }
 
 function settled(draft: Draft, id: string, stamp: Stamp): void {

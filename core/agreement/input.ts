@@ -12,5 +12,8 @@ export const Why = z.string().trim().min(1).max(500);
 /** A sentence of why that may be left out. */
 export const WhyOrNothing = z.string().trim().max(500).default('');
 
+/** Somebody named in what is said, as their name stands there after @. */
+export const Mention = z.strictObject({ person: z.string().min(1).max(64), name: z.string().trim().min(1).max(80) });
+
 /** What somebody says, 1 to 2,000 characters. */
 export const Words = z.string().trim().min(1).max(2000);

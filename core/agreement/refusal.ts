@@ -38,7 +38,7 @@ export const refused = (code: RefusalCode, facts: Record<string, string | number
 
 export const accepted = <E>(events: E[]): { ok: true; events: E[] } => ({ ok: true, events });
 
-/** The sentence for a refusal. Example: `refusalText({ code: 'UNKNOWN_SEAT', facts: { seat: '9o' } })`. */
-export function refusalText({ code, facts }: Refusal): string {
-  return REFUSALS[code].replace(/\{(\w+)\}/g, (_, name: string) => facts[name] ?? '?');
+/** The sentence for a refusal; `texts`: another language's. Example: `refusalText({ code: 'UNKNOWN_SEAT', facts: { seat: '9o' } })`. */
+export function refusalText({ code, facts }: Refusal, texts: Readonly<Record<RefusalCode, string>> = REFUSALS): string {
+  return texts[code].replace(/\{(\w+)\}/g, (_, name: string) => facts[name] ?? '?');
 }

@@ -34,6 +34,12 @@ export interface Proposal {
   votes: Record<string, Record<string, Vote>>;
 }
 
+/** A person named after @ in what is said, by the name they had then. */
+export interface Mention {
+  person: string;
+  name: string;
+}
+
 export interface Comment {
   id: string;
   made: Stamp;
@@ -43,6 +49,8 @@ export interface Comment {
   /** What it answers. */
   answers: string | null;
   text: string;
+  /** Who is named in it. Absent where nobody is. */
+  mentions?: Mention[];
   resolved: Stamp | null;
 }
 

@@ -38,9 +38,15 @@ export interface Audibility extends Change {
 /** Steps of the sums below; chosen: a hundred times finer than the third decimal needs. */
 const STEPS = 4000;
 
-/** Seconds of full silence that lose as much as the dip, a raised cosine in decibels. Example: 0.040 for BOW_CHANGE. */
-function equivalentWidth({ depth, below3 }: DipShape): number {
-  const whole = (below3 * Math.PI) / Math.acos(6 / depth - 1);
+/** Seconds from the beginning of a dip to its end, a raised cosine in decibels. Example: 0.067 for BOW_CHANGE. */
+export function dipSeconds({ depth, below3 }: DipShape): number {
+  return (below3 * Math.PI) / Math.acos(6 / depth - 1);
+}
+
+/** Seconds of full silence that lose as much as the dip. Example: 0.040 for BOW_CHANGE. */
+function equivalentWidth(shape: DipShape): number {
+  const { depth } = shape;
+  const whole = dipSeconds(shape);
   let sum = 0;
   for (let k = 0; k < STEPS; k++) sum += 1 - 10 ** ((-depth / 20) * (1 + Math.cos(2 * Math.PI * ((k + 0.5) / STEPS - 0.5))));
   return (whole * sum) / STEPS / (1 - 10 ** (-depth / 10));

@@ -1,3 +1,4 @@
+import type { Fact } from './fact.ts';
 import type { Mark } from '../music/mark.ts';
 import type { Part } from '../music/part.ts';
 import type { SeatId, Seats } from '../music/seat.ts';
@@ -11,6 +12,8 @@ export interface Finding {
   message: string;
   /** The sentence a player reads, with what they can do. */
   text: string;
+  /** What its sentence says besides where and who, for another language. */
+  facts: Readonly<Record<string, Fact>>;
   severity: Severity;
   /** Ordinal of the measure it stands in. */
   measure: number;

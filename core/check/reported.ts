@@ -1,6 +1,7 @@
 import type { Mark } from '../music/mark.ts';
 import type { Measure, Note } from '../music/part.ts';
 import type { SeatId } from '../music/seat.ts';
+import { factWords } from './fact.ts';
 import type { Finding, Severity } from './finding.ts';
 import { fingerprintOf } from './fingerprint.ts';
 import { RULES } from './registry.ts';
@@ -35,11 +36,13 @@ export function worded(rule: Rule, report: Report, index: Index): Reported {
   const everyone = !report.seats.length || report.seats.length === index.seats.length;
   const seats = everyone ? [] : index.seats.filter((seat) => report.seats.includes(seat));
   const who = seatsInWords(seats, index.seats);
-  const blanks: Record<string, string | number> = { ...report.facts, where: measureName(index.measures[report.measure - 1]!), who, Who: capital(who) };
+  const spoken = Object.entries(report.facts).map(([blank, fact]) => [blank, factWords(fact, index.measures, index.seats)]);
+  const blanks: Record<string, string> = { ...Object.fromEntries(spoken), where: measureName(index.measures[report.measure - 1]!), who, Who: capital(who) };
   const finding: Finding = {
     rule: rule.id,
     message: report.message,
-    text: capital(rule.messages[report.message]!.replace(/\{(\w+)\}/g, (_, blank: string) => String(blanks[blank]))),
+    text: capital(rule.messages[report.message]!.replace(/\{(\w+)\}/g, (_, blank: string) => blanks[blank]!)),
+    facts: report.facts,
     severity: report.severity ?? rule.severity,
     measure: report.measure,
     notes: [...report.notes],

@@ -1,6 +1,7 @@
 import type { BowEvent } from '../bowing/events.ts';
 import type { SeatId } from '../music/seat.ts';
 import type { CheckContext, PartMusic, SectionContext } from './context.ts';
+import type { Fact } from './fact.ts';
 import type { Severity } from './finding.ts';
 import type { CheckSettings } from './settings.ts';
 
@@ -11,7 +12,7 @@ type Given = 'where' | 'who' | 'Who';
 /** What a rule says it found; `facts` fill the blanks of its message. */
 export interface Report {
   message: string;
-  facts: Record<string, string | number>;
+  facts: Record<string, Fact>;
   /** Ordinal of the measure it stands in. */
   measure: number;
   /** Note ids, the first one first. */
@@ -32,7 +33,7 @@ export interface Report {
 
 /** A report whose facts are exactly the blanks of its message. */
 type TypedReport<Messages extends Record<string, string>> = {
-  [Key in keyof Messages & string]: Omit<Report, 'message' | 'facts'> & { message: Key; facts: Record<Exclude<Blanks<Messages[Key]>, Given>, string | number> };
+  [Key in keyof Messages & string]: Omit<Report, 'message' | 'facts'> & { message: Key; facts: Record<Exclude<Blanks<Messages[Key]>, Given>, Fact> };
 }[keyof Messages & string];
 
 interface Statement<Messages extends Record<string, string>> {

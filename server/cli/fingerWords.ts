@@ -27,7 +27,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** The English table, with measures called as the reader knows them. */
 function wordsFor(measure: (ordinal: number) => string): HandWords {
-  return { ...HAND_IN_ENGLISH, measure, measures: (from, to) => (from === to ? capital(measure(from)) : `From ${measure(from)} to ${measure(to)}`) };
+  return { ...HAND_IN_ENGLISH, measure, measures: (from: number, to: number) => (from === to ? capital(measure(from)) : `From ${measure(from)} to ${measure(to)}`) };
 }
 
 /** Each fingering in sentences: step by step, in all, beside the best one, and for the hand that was given. */

@@ -19,6 +19,8 @@ export interface Deps {
   origin: string | null;
   /** Requests a minute from one sign-in, or from one address that is not signed in. */
   requestsPerMinute: number;
+  /** One letter at most in so many minutes; null where no letters are sent. */
+  letters: { minutes: number } | null;
   /** Gets a line for whoever runs the server. */
   log: (line: string, context?: unknown) => void;
 }

@@ -1,3 +1,4 @@
+import { createMemoryAttention } from './memoryAttention.ts';
 import { createMemoryLibrary } from './memoryLibrary.ts';
 import { createMemoryLog } from './memoryLog.ts';
 import { createMemoryPeople } from './memoryPeople.ts';
@@ -13,6 +14,7 @@ export function openMemory(): Store {
     sections: createMemorySections(shelves),
     library: createMemoryLibrary(shelves),
     log: createMemoryLog(shelves),
+    attention: createMemoryAttention(shelves),
     ping: async () => {},
     close: async () => {},
   };

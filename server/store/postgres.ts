@@ -1,5 +1,6 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
+import { createPostgresAttention } from './postgresAttention.ts';
 import { createPostgresLibrary } from './postgresLibrary.ts';
 import { createPostgresLog } from './postgresLog.ts';
 import { createPostgresPeople } from './postgresPeople.ts';
@@ -18,6 +19,7 @@ export function openPostgres(connection: pg.PoolConfig): Store {
     sections: createPostgresSections(prisma),
     library: createPostgresLibrary(prisma, pool),
     log: createPostgresLog(pool),
+    attention: createPostgresAttention(prisma, pool),
     ping: async () => void (await pool.query('select 1')),
     close: async () => {
       await prisma.$disconnect();

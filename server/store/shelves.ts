@@ -4,6 +4,7 @@ import type { SectionSettings } from '../../core/agreement/wire/http.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
+import type { LettersWish } from './attention.ts';
 import type { NewEdition, ProgrammeRow } from './library.ts';
 import type { RefusedOperation, Ruling } from './partLog.ts';
 import type { Person } from './people.ts';
@@ -27,6 +28,9 @@ export interface Shelves {
   sessions: Map<string, { id: string; person: string; expires: Date; revoked: boolean }>;
   sections: Map<string, { id: string; name: string; instrument: string; seats: SeatId[]; settings: SectionSettings }>;
   hands: Map<string, HandProfile>;
+  letters: Map<string, LettersWish & { sentAt: Date | null; remindedAt: Date | null }>;
+  /** By person, then by part. */
+  attention: Map<string, Map<string, { seen: number; told: number }>>;
   memberships: { person: string; section: string; principal: boolean; seat: SeatId | null }[];
   programmes: Map<string, ProgrammeRow>;
   works: Map<string, { id: string; programme: string; title: string; composer: string; editions: string[] }>;
@@ -41,6 +45,8 @@ export const emptyShelves = (): Shelves => ({
   sessions: new Map(),
   sections: new Map(),
   hands: new Map(),
+  letters: new Map(),
+  attention: new Map(),
   memberships: [],
   programmes: new Map(),
   works: new Map(),

@@ -1,3 +1,4 @@
+import type { Attention } from './attention.ts';
 import type { Library } from './library.ts';
 import type { PartLog } from './partLog.ts';
 import type { People } from './people.ts';
@@ -9,6 +10,7 @@ export interface Store {
   sections: Sections;
   library: Library;
   log: PartLog;
+  attention: Attention;
   /** Throws when the store cannot be reached now. */
   ping(): Promise<void>;
   close(): Promise<void>;

@@ -5,11 +5,12 @@ import type { StaggerPlan } from '../../core/bowing/stagger/plan.ts';
 import type { StaggerProblem } from '../../core/bowing/stagger/problem.ts';
 import { brokenRules } from '../core/bowing/stagger/hardRules.ts';
 import type { Certificate } from '../core/bowing/stagger/mip.ts';
+import { canGoOneByOne } from '../core/bowing/stagger/oneByOne.ts';
 import { problemOf } from './staggerProblems.ts';
 
 /**
  * Plans 60 seeded passages and lays each beside what HiGHS proves in 20 s. `--only A-B`: these problems only. `--no-highs`: without it. `--all`: asked even of the largest.
- * Rows: problem, players, instants, ours (cost, bound, gap in %, seconds), HiGHS (word, cost, seconds), ratio of the times, verdict.
+ * Rows: problem, players, instants, ours (cost, bound, gap in %, seconds), HiGHS (word, cost, seconds), ratio of the times, verdict. "no plan, both": HiGHS says so too, or where it stays open every order of changes has been tried (oneByOne.ts).
  */
 const LIMIT = 20;
 /** Above so many strokes HiGHS does not begin to search within the limit: it is not asked unless `--all`. */
@@ -31,9 +32,15 @@ function highs(seed: number): Certificate {
 
 type Verdict = 'equal' | 'within 1 %' | 'no plan, both' | 'no plan, proved' | 'GAP' | 'DEARER' | 'RULE BROKEN' | 'UNDECIDED';
 
-function verdictOf(plan: StaggerPlan, broken: readonly string[], gap: number, { status, cost }: Certificate): Verdict {
+/** Whether there is no plan by somebody else's word: HiGHS's, or every order of changes tried. */
+function isImpossible(problem: StaggerProblem, plan: StaggerPlan, { status }: Certificate): boolean {
+  return status === 'impossible' || (!plan.feasible && status === 'open' && problem.players.length < 16 && !canGoOneByOne(problem));
+}
+
+function verdictOf(problem: StaggerProblem, plan: StaggerPlan, broken: readonly string[], gap: number, certificate: Certificate): Verdict {
+  const { status, cost } = certificate;
   if (plan.feasible !== (broken.length === 0) || plan.bound > plan.cost) return 'RULE BROKEN';
-  if (status === 'impossible') return plan.feasible ? 'RULE BROKEN' : 'no plan, both';
+  if (isImpossible(problem, plan, certificate)) return plan.feasible ? 'RULE BROKEN' : 'no plan, both';
   if (!plan.feasible) return plan.provedInfeasible && status !== 'proved' ? 'no plan, proved' : 'UNDECIDED';
   if (status === 'proved') return plan.cost === cost && plan.bound <= cost ? 'equal' : 'DEARER';
   return gap <= 1 ? 'within 1 %' : 'GAP';
@@ -52,7 +59,7 @@ for (let seed = first!; seed <= (last ?? first!); seed++) {
   const asked = isAsked(problem);
   const certificate: Certificate = asked ? highs(seed) : { status: 'open', cost: 0, seconds: 0 };
   const gap = plan.feasible ? (100 * (plan.cost - plan.bound)) / plan.cost : 0;
-  const verdict = verdictOf(plan, brokenRules(problem, plan.players), gap, certificate);
+  const verdict = verdictOf(problem, plan, brokenRules(problem, plan.players), gap, certificate);
   verdicts.set(verdict, (verdicts.get(verdict) ?? 0) + 1);
   if (plan.feasible) gaps.push(gap);
   if (certificate.status !== 'open') ratios.push(seconds / certificate.seconds);

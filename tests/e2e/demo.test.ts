@@ -310,6 +310,27 @@ describe('what the librarian gives out', PATIENT, () => {
   });
 });
 
+describe('another language', PATIENT, () => {
+  it('German chosen on the Shelf changes the words at once, and they are German after a reload and on the stand', async () => {
+    const page = pages.player;
+    await page.goto(`${line.origin}/shelf`);
+    await page.getByRole('button', { name: 'Deutsch' }).click();
+    await page.getByRole('heading', { name: 'Regal' }).waitFor();
+    await page.getByRole('navigation', { name: 'Orte' }).getByText('Notenpult').waitFor();
+    await page.reload();
+    await page.getByRole('heading', { name: 'Regal' }).waitFor();
+    expect(await page.evaluate(() => [document.documentElement.lang, document.title])).toEqual(['de', 'Regal · Bowline']);
+    expect(await page.getByRole('button', { name: 'Deutsch' }).getAttribute('aria-pressed')).toBe('true');
+    expect(await seriousViolations(page)).toEqual([]);
+    await player.stand(part.id);
+    await page.getByRole('toolbar', { name: 'Zeichen' }).getByRole('button', { name: /^Abstrich/ }).waitFor();
+    await page.goto(`${line.origin}/shelf`);
+    await page.getByRole('button', { name: 'English' }).click();
+    await page.getByRole('heading', { name: 'Shelf' }).waitFor();
+    await player.stand(part.id);
+  });
+});
+
 describe('every screen', PATIENT, () => {
   it('has no serious fault that axe knows of, at the size of a laptop and of a tablet', async () => {
     const programme = (await reader.shelf()).programmes[0]!.id;

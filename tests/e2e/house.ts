@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -13,6 +13,10 @@ export interface House {
   links: Map<string, string>;
   /** Everything the server printed so far. */
   printed(): string;
+  /** The server ends; its database stays. */
+  close(): Promise<void>;
+  /** The server begins again at the same address. */
+  reopen(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -31,33 +35,49 @@ export async function openHouse(demo: boolean): Promise<House> {
   const folder = mkdtempSync(join(tmpdir(), 'bowline-e2e-'));
   const port = await freePort();
   const { DATABASE_URL: _own, ...environment } = process.env;
-  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts', ...(demo ? ['--demo'] : [])], {
-    cwd: ROOT, env: { ...environment, PORT: String(port), HOST: '127.0.0.1', BOWLINE_DATA: join(folder, 'data') }, stdio: ['ignore', 'pipe', 'pipe'],
-  });
   const lines: string[] = [];
   const links = new Map<string, string>();
-  const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
-  const ready = new Promise<void>((resolve, reject) => {
-    const read = (line: string): void => {
-      lines.push(line);
-      const link = /^Sign in as (principal|player|librarian) .*: (http\S+)$/.exec(line);
-      if (link) links.set(link[1]!, link[2]!);
-      if (wanted.every((role) => links.has(role))) resolve();
-    };
-    createInterface({ input: child.stdout }).on('line', read);
-    createInterface({ input: child.stderr }).on('line', (line) => lines.push(line));
-    void ended.then((code) => reject(new Error(`The server ended with ${code} before it printed its links:\n${lines.join('\n')}`)));
-  });
-  await ready;
+
+  function begin(): { child: ChildProcess; ended: Promise<number | null>; printing: Promise<void> } {
+    const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts', ...(demo ? ['--demo'] : [])], {
+      cwd: ROOT, env: { ...environment, PORT: String(port), HOST: '127.0.0.1', BOWLINE_DATA: join(folder, 'data') }, stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
+    const printing = new Promise<void>((resolve, reject) => {
+      const read = (line: string): void => {
+        lines.push(line);
+        const link = /^Sign in as (principal|player|librarian) .*: (http\S+)$/.exec(line);
+        if (link) links.set(link[1]!, link[2]!);
+        if (wanted.every((role) => links.has(role))) resolve();
+      };
+      createInterface({ input: child.stdout }).on('line', read);
+      createInterface({ input: child.stderr }).on('line', (line) => lines.push(line));
+      void ended.then((code) => reject(new Error(`The server ended with ${code} before it printed its links:\n${lines.join('\n')}`)));
+    });
+    return { child, ended, printing };
+  }
+  let running = begin();
+  await running.printing;
+  const origin = new URL(links.get('librarian')!).origin;
+
+  async function close(): Promise<void> {
+    running.child.kill('SIGTERM');
+    const code = await running.ended;
+    if (code !== 0) throw new Error(`The server ended with ${code}:\n${lines.join('\n')}`);
+  }
+  async function reopen(): Promise<void> {
+    running = begin();
+    const answers = () => fetch(`${origin}/api/health`).then(({ ok }) => ok, () => false);
+    while (!(await answers())) await new Promise((resolve) => setTimeout(resolve, 100));
+  }
   return {
-    origin: new URL(links.get('librarian')!).origin,
+    origin,
     links,
     printed: () => lines.join('\n'),
+    close,
+    reopen,
     async stop() {
-      child.kill('SIGTERM');
-      const code = await ended;
-      rmSync(folder, { recursive: true, force: true });
-      if (code !== 0) throw new Error(`The server ended with ${code}:\n${lines.join('\n')}`);
+      await close().finally(() => rmSync(folder, { recursive: true, force: true }));
     },
   };
 }

@@ -40,7 +40,7 @@ export interface House {
 export async function openHouse(store: Store, more: Partial<Deps> = {}, socket: SocketOptions = {}): Promise<House> {
   const lines: string[] = [];
   const log = (line: string, context?: unknown) => lines.push(`${line} ${context instanceof Error ? context.message : ''}`);
-  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, log, ...more };
+  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
   const app = await buildApp(deps, socket);
   await app.ready();
   const visitor = (cookie = ''): Visitor => visit(app, cookie);

@@ -5,6 +5,7 @@ export type LineState =
   | { kind: 'why'; ink: boolean; seats: Seats; text: string }
   | { kind: 'words' }
   | { kind: 'goTo' }
+  | { kind: 'command' }
   | { kind: 'say'; measure: number; proposal: string | null }
   | { kind: 'aside'; proposal: string }
   | { kind: 'mute'; rule: string; place: string; fingerprint: string };

@@ -10,7 +10,7 @@ type Row = readonly [stroke: Stroke, label: string, cap: string, command: Comman
 const finger = (n: 0 | 1 | 2 | 3 | 4): Row => [String(n) as Stroke, words.signs.finger(String(n)), String(n), { do: 'mark', sign: 'finger', finger: n }];
 const string = (roman: Stroke, n: 1 | 2 | 3 | 4): Row => [roman, words.signs.string(roman), `Shift ${n}`, { do: 'mark', sign: 'string', string: n }];
 
-const FIRST: readonly (readonly Row[])[] = [
+const first = (): readonly (readonly Row[])[] => [
   [finger(0), finger(1), finger(2), finger(3), finger(4)],
   [string('I', 1), string('II', 2), string('III', 3), string('IV', 4)],
   [
@@ -21,7 +21,7 @@ const FIRST: readonly (readonly Row[])[] = [
   ],
 ];
 
-const MORE: readonly Row[] = [
+const rest = (): readonly Row[] => [
   ['thumb', words.signs.finger('thumb'), 't', { do: 'mark', sign: 'finger', finger: 'thumb' }],
   ['harmonic', words.signs.harmonic, 'h', { do: 'mark', sign: 'harmonic' }],
   ['retake', words.signs.retake, 'r', { do: 'mark', sign: 'retake' }],
@@ -42,7 +42,7 @@ function Written({ word, label, cap, onPress }: { word: string; label: string; c
 
 /** Every sign that can be written, on the ledge: the common ones, or with `more` the rest. */
 export function SignKeys({ more, onMore, onCommand, substituting }: { more: boolean; onMore(): void; onCommand(command: Command): void; substituting: boolean }): ReactNode {
-  const rows = more ? [MORE] : FIRST;
+  const rows = more ? [rest()] : first();
   return (
     <div className="keys" role="toolbar" aria-label={words.signs.label}>
       {rows.map((row, i) => (
@@ -62,13 +62,13 @@ export function SignKeys({ more, onMore, onCommand, substituting }: { more: bool
             </span>
           </LedgeKey>
           <Written word="abc" label={words.signs.words} cap="/" onPress={() => onCommand({ do: 'words' })} />
-          <Written word="back" label={words.signs.undo} cap="z" onPress={() => onCommand({ do: 'undo' })} />
-          <Written word="rub" label={words.signs.rub} cap="Bksp" onPress={() => onCommand({ do: 'rub' })} />
+          <Written word={words.signs.short.undo} label={words.signs.undo} cap="z" onPress={() => onCommand({ do: 'undo' })} />
+          <Written word={words.signs.short.rub} label={words.signs.rub} cap="Bksp" onPress={() => onCommand({ do: 'rub' })} />
         </span>
       ) : null}
       <LedgeKey label={words.signs.more} pressed={more} onPress={onMore}>
         <span className="written" aria-hidden="true">
-          {more ? '1 2' : 'more'}
+          {more ? '1 2' : words.signs.short.more}
         </span>
       </LedgeKey>
     </div>

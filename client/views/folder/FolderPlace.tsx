@@ -1,14 +1,16 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
+import { fetchWaiting } from '../../library/waiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
+import { useHint } from '../../ui/hints.ts';
 import { rememberPart } from '../../ui/remembered.ts';
 import { useSay } from '../../ui/useSay.ts';
-import { day } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
+import { WaitingList } from '../waiting/WaitingList.tsx';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { FolderTools } from './FolderTools.tsx';
 import { Grid } from './Grid.tsx';
@@ -33,6 +35,7 @@ export function FolderPlace({ place }: { place: Extract<Place, { at: 'folder' }>
 
 function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place, { at: 'folder' }>; again(): void }): ReactNode {
   const { said, say, attempt } = useSay();
+  const waiting = useLoaded('waiting', fetchWaiting);
   const [chosen, choose] = useState<string | null>(null);
   const programme = shelf.programmes.find(({ id }) => id === place.programme);
   const cells = cellsOf(programme?.works ?? [], shelf.sections);
@@ -50,20 +53,22 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
     if (inHand) rememberPart(inHand);
   }, [inHand]);
   useFolderKeys(cells, cell?.part.id ?? null, (id) => (say(null), choose(id)));
+  const hint = useHint(me.id, ['part'], ['programme']);
   const gone = !programme;
   const sentence = gone ? words.folder.gone : cell ? words.folder.where(cell.work.title, cell.part.name) : words.folder.empty;
   const sub = cell ? words.folder.state(words.stages[cell.part.stage], cell.part.open, cell.part.locked) : me.librarian ? words.score.drop : null;
   return (
     <>
       <main className="pages folder">
-        <Head left={programme?.title ?? ''} middle={programme?.concert ? day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
+        <Head left={programme?.title ?? ''} middle={programme?.concert ? words.day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={120} words={words.staff.empty} />}
+        {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell ? words.folder.choose : null}</>}
+        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
         tools={programme ? <FolderTools me={me} programme={programme.id} cell={cell ?? null} act={act} say={say} /> : null}
       />
     </>

@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
-import { day } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
 
 const WIDTH = 1328;
@@ -29,7 +28,7 @@ export function TimeLine({ programme, now = Date.now() }: { programme: Shelf['pr
   const anchor = (at: number) => (x(at) < 60 ? 'start' : x(at) > WIDTH - 60 ? 'end' : 'middle');
   const near = stations.some(({ at }) => Math.abs(x(at) - x(now)) < 120);
   return (
-    <svg className="time" role="img" aria-label={`${words.folder.time}. ${stations.map(({ date, what }) => `${what} ${day(date)}`).join(', ')}; ${words.folder.today(day(new Date(now).toISOString()))}`} viewBox={`0 0 ${WIDTH} 80`}>
+    <svg className="time" role="img" aria-label={`${words.folder.time}. ${stations.map(({ date, what }) => `${what} ${words.day(date)}`).join(', ')}; ${words.folder.today(words.day(new Date(now).toISOString()))}`} viewBox={`0 0 ${WIDTH} 80`}>
       <path className="rest" d={`M6 40H${x(last)}`} />
       <path className="past" d={`M6 40H${x(now)}`} />
       {stations.map(({ at, date, what }) => (
@@ -39,13 +38,13 @@ export function TimeLine({ programme, now = Date.now() }: { programme: Shelf['pr
             {what}
           </text>
           <text className="when" x={x(at)} y="72" textAnchor={anchor(at)}>
-            {near && Math.abs(x(at) - x(now)) < 120 ? '' : day(date)}
+            {near && Math.abs(x(at) - x(now)) < 120 ? '' : words.day(date)}
           </text>
         </g>
       ))}
       <rect className="today" x={x(now) - 4} y="24" width="8" height="32" />
       <text className="now" x={x(now)} y="72" textAnchor={anchor(now)}>
-        {words.folder.today(day(new Date(now).toISOString()))}
+        {words.folder.today(words.day(new Date(now).toISOString()))}
       </text>
     </svg>
   );

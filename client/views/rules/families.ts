@@ -1,5 +1,5 @@
 import { type RulePage, rulePages } from '../../../core/check/rulePages.ts';
-import { capital } from '../../words/english.ts';
+import { capital } from '../../words/capital.ts';
 
 export interface Family {
   name: string;

@@ -6,6 +6,7 @@ import { Spectacles } from '../../drawing/Spectacles.tsx';
 import { UNITS, type EngravedSystem } from '../../engraving/geometry.ts';
 import { numberOf, type PartIndex } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';
+import { SoundingColumn } from '../stand/SoundingColumn.tsx';
 import type { FindingPlace } from './findingPlaces.ts';
 import { GAP, isIn, Lane, LANE, type Span } from './Lane.tsx';
 import { LEVEL_HEIGHT, LevelCurve } from './LevelCurve.tsx';
@@ -52,6 +53,7 @@ export function PassageView({ passage, drawing, section, index, places, here, ma
   return (
     <svg className="music lanes" role="img" aria-label={label} viewBox={`${-margin} 0 ${geometry.width + margin} ${height}`} style={{ width: `calc(${geometry.width + margin} * var(--sp))`, height: `calc(${height} * var(--sp))` }}>
       {here && isIn(here.second, span) ? <rect className="caret" x={x(here.second) - 0.55} y="0" width="1.1" height={height} /> : null}
+      <SoundingColumn geometry={geometry} y={0} height={ground} />
       <g className="sys" transform={`scale(${1 / UNITS})`} aria-hidden="true" dangerouslySetInnerHTML={{ __html: drawing.inner }} />
       {passage.barlines.filter(({ ordinal }) => geometry.measures.some((measure) => measure.ordinal === ordinal)).map(({ ordinal, second }) => (
         <g key={ordinal}>

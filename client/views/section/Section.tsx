@@ -25,6 +25,7 @@ import { ChangesTable } from './ChangesTable.tsx';
 import { findingPlaces } from './findingPlaces.ts';
 import { changesOf } from './lanes.ts';
 import { PassageView } from './PassageView.tsx';
+import { HearPassage } from './HearPassage.tsx';
 import { passageBetween, PlanForm } from './PlanForm.tsx';
 import { PlanWords } from './PlanWords.tsx';
 import { SeatList } from './SeatList.tsx';
@@ -71,14 +72,14 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
   const mayTake = mayMark && Boolean(planned?.marks.length);
   const limit = crowdAllowed(plan.input.seats.length, CheckSettings.parse(section.settings).togetherShare);
 
+  const toHear = passage ? passageBetween(index, passage.from, passage.to) : null;
   const shown = useRef<HTMLElement>(null);
   useEffect(() => {
     if (place.passage) shown.current?.scrollTo({ top: 0 });
   }, [place.passage]);
   const ask = (asked: Passage | null) => go({ at: 'section', part: view.id, passage: asked }, { replace: asked === null });
   const askAgain = () => {
-    const asked = passage && passageBetween(index, passage.from, passage.to);
-    if (asked) ask(asked);
+    if (toHear) ask(toHear);
     else say(words.plan.noNotes);
   };
   const toStand = () => go({ at: 'stand', part: view.id, measure: change?.bow.begins.measure ?? passage?.from ?? planned?.from ?? null });
@@ -111,9 +112,10 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
                   <EmptyStaff key={first} width={width} />
                 ),
               )}
+              {toHear ? <HearPassage key={`${toHear.first} ${toHear.last}`} part={view.part} notes={toHear} standing={standing} planned={planned ? plan.input : null} say={say} /> : null}
               <ChangesTable passage={passage} section={section} index={index} />
             </div>
-            <SectionSide part={view.id} passage={passage} findings={near} places={places} chosen={chosen} checker={checker} plan={planWords} onHere={setHere} />
+            <SectionSide part={view.id} passage={passage} findings={near} places={places} chosen={chosen} checker={checker} name={name} plan={planWords} onHere={setHere} />
           </div>
         ) : (
           <>

@@ -5,11 +5,12 @@ import { lensOf } from '../../drawing/lensOf.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
-import { capital } from '../../words/english.ts';
+import { capital } from '../../words/capital.ts';
 import { words } from '../../words/words.ts';
+import { findingText } from '../findingText.ts';
 
 /** What the rules find in the passage, worst first, with a way to the place on the stand. */
-export function SectionFindings({ part, findings, chosen, why, onChoose }: { part: string; findings: readonly Finding[]; chosen: string | null; why(rule: string): string; onChoose(finding: Finding): void }): ReactNode {
+export function SectionFindings({ part, findings, name, chosen, why, onChoose }: { part: string; findings: readonly Finding[]; name(ordinal: number): string; chosen: string | null; why(rule: string): string; onChoose(finding: Finding): void }): ReactNode {
   return (
     <section className="finds">
       {findings.map((finding) => {
@@ -18,9 +19,9 @@ export function SectionFindings({ part, findings, chosen, why, onChoose }: { par
           <article key={key} aria-current={key === chosen || undefined} data-finding={finding.rule} onClick={() => onChoose(finding)}>
             <h2>
               <SpectaclesInline dark={lensOf(finding.seats)} />
-              {capital(seatWords(finding.seats))}
+              {capital(seatWords(finding.seats, words.marks))}
             </h2>
-            <p className="said">{finding.text}</p>
+            <p className="said">{findingText(finding, name)}</p>
             <p>{why(finding.rule)}</p>
             <p className="mend">
               <button type="button" onClick={() => go({ at: 'stand', part, measure: finding.measure })}>

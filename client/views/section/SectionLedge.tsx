@@ -33,7 +33,7 @@ function sentence({ where, work, drawn, change, measure, plan }: Props): string 
   if (!drawn) return words.partComes;
   if (change) {
     const at = measure(change.bow.begins.measure);
-    return words.section.change(seatWords([change.seat]), words.inMeasures(at, at), change.bow.direction === 'down' ? words.section.toFrog : words.section.toPoint);
+    return words.section.change(seatWords([change.seat], words.marks), words.inMeasures(at, at), change.bow.direction === 'down' ? words.section.toFrog : words.section.toPoint);
   }
   if (plan.planned && where) return words.plan.planned(work, where);
   return where ? words.section.staggered(work, where) : words.section.none;

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { getText, troubleText } from '../../library/http.ts';
+import { troubleText } from '../../library/http.ts';
+import { keptText } from '../../library/kept/library.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import { usePartSession } from '../../library/usePartSession.ts';
 import type { Place } from '../../router.ts';
@@ -10,7 +11,7 @@ import { Section } from './Section.tsx';
 /** Fetches the part and its section. */
 export function SectionPlace({ place }: { place: Extract<Place, { at: 'section' }> }): ReactNode {
   const { opened, fault, again } = usePartSession(place.part);
-  const text = useLoaded(`engraving ${place.part}`, () => getText(`/parts/${place.part}/engraving`));
+  const text = useLoaded(`engraving ${place.part}`, () => keptText(`/parts/${place.part}/engraving`));
   if (opened?.view.section) return <Section key={opened.view.id} opened={opened} section={opened.view.section} text={text.value} again={again} place={place} />;
   const sentence = fault ? troubleText(fault) : opened ? words.section.noSection : words.partComes;
   return (

@@ -15,13 +15,15 @@ interface Props {
   places: readonly FindingPlace[];
   chosen: FindingPlace | undefined;
   checker: Checker | null;
+  /** Printed number of a measure by its ordinal. */
+  name(ordinal: number): string;
   /** The plan in words, where there is one. */
   plan: ReactNode;
   onHere(place: FindingPlace): void;
 }
 
 /** Beside the picture: how it is read, what the plan says, what is to be watched, and the picture in words. */
-export function SectionSide({ part, passage, findings, places, chosen, checker, plan, onHere }: Props): ReactNode {
+export function SectionSide({ part, passage, findings, places, chosen, checker, name, plan, onHere }: Props): ReactNode {
   const onChoose = (finding: Finding) => {
     const found = places.find((one) => one.finding === finding);
     if (found) onHere(found);
@@ -30,7 +32,7 @@ export function SectionSide({ part, passage, findings, places, chosen, checker, 
     <aside className="side">
       <Legend />
       {plan}
-      <SectionFindings part={part} findings={findings} chosen={chosen ? chosen.finding.rule + chosen.finding.place : null} why={(rule) => checker?.why(rule) ?? ''} onChoose={onChoose} />
+      <SectionFindings part={part} findings={findings} name={name} chosen={chosen ? chosen.finding.rule + chosen.finding.place : null} why={(rule) => checker?.why(rule) ?? ''} onChoose={onChoose} />
       <p className="words">
         <b>{words.section.inWords}</b> {passageSentence(passage)}
       </p>

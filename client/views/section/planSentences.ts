@@ -1,6 +1,6 @@
 import { hidingAdvice } from '../../../core/bowing/dip.ts';
 import type { BrokenHere, Planned } from '../../staggering/messages.ts';
-import { capital } from '../../words/english.ts';
+import { capital } from '../../words/capital.ts';
 import { words } from '../../words/words.ts';
 
 const seconds = (value: number): string => String(Number(value.toFixed(2)));

@@ -1,14 +1,13 @@
 import type { ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
 import { addressOf, go } from '../../router.ts';
-import { day } from '../../words/english.ts';
 import { words } from '../../words/words.ts';
 import { StageStaff } from '../folder/StageStaff.tsx';
 
 type Programme = Shelf['programmes'][number];
 
 const dates = ({ firstRehearsal, concert }: Programme) =>
-  [firstRehearsal && `${words.folder.first} ${day(firstRehearsal)}`, concert && `${words.folder.concert} ${day(concert)}`].filter(Boolean).join(' · ');
+  [firstRehearsal && `${words.folder.first} ${words.day(firstRehearsal)}`, concert && `${words.folder.concert} ${words.day(concert)}`].filter(Boolean).join(' · ');
 
 /** One programme on the shelf: its works, and how far each part of them has come. */
 export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode {

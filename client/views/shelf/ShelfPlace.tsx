@@ -1,13 +1,18 @@
 import type { ReactNode } from 'react';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf } from '../../library/shelf.ts';
+import { fetchWaiting } from '../../library/waiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
+import { useHint } from '../../ui/hints.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
+import { WaitingList } from '../waiting/WaitingList.tsx';
+import { Languages } from './Languages.tsx';
+import { Letters } from './Letters.tsx';
 import { MyHand } from './MyHand.tsx';
 import { NewProgramme } from './NewProgramme.tsx';
 import { People } from './People.tsx';
@@ -18,10 +23,12 @@ import { ShelfTools } from './ShelfTools.tsx';
 /** All programmes; for the librarian also the people and sections they are for. */
 export function ShelfPlace({ place }: { place: Place }): ReactNode {
   const { value, fault, again } = useLoaded('shelf', fetchShelf);
+  const waiting = useLoaded('waiting', fetchWaiting);
   const { said, attempt } = useSay();
   const stranger = fault instanceof Refused && fault.status === 401;
   const sentence = stranger ? words.shelf.notSignedIn : fault ? troubleText(fault) : value ? words.shelf.where(value.shelf.programmes.length) : words.shelf.fetched;
   const librarian = value?.me.librarian ?? false;
+  const hint = useHint(value?.me.id ?? '', ['programme'], []);
   const act = (work: () => Promise<string | null | void>) =>
     attempt(async () => {
       const sentence = await work();
@@ -39,7 +46,9 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
                 <ProgrammeRow key={programme.id} programme={programme} />
               ))}
             </ul>
+            {waiting.value ? <WaitingList parts={waiting.value.parts} /> : null}
             <MyHand act={act} />
+            <Letters act={act} />
             {librarian ? (
               <div className="librarian">
                 <NewProgramme act={act} />
@@ -50,12 +59,13 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
             <p className="foot">
               <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>
             </p>
+            <Languages act={attempt} />
           </>
         ) : null}
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>}
-        sub={value ? (value.shelf.programmes.length ? words.shelf.whereSub : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
+        sub={value ? (value.shelf.programmes.length ? (hint ? words.shelf.whereSub : null) : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
         tools={value ? <ShelfTools /> : null}
       />
     </>

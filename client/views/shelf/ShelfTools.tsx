@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
-import { hangUp } from '../../library/line.ts';
-import { signOut } from '../../library/shelf.ts';
+import { leave } from '../../library/leave.ts';
 import { go } from '../../router.ts';
 import { LedgeWord } from '../../ui/ledgeParts.tsx';
 import { nextLight } from '../../ui/light.ts';
@@ -8,16 +7,11 @@ import { words } from '../../words/words.ts';
 
 /** Light on the paper, and leaving. */
 export function ShelfTools(): ReactNode {
-  const leave = () => {
-    void signOut().finally(() => {
-      hangUp();
-      go({ at: 'signIn', token: null });
-    });
-  };
+  const goOut = () => void leave().finally(() => go({ at: 'signIn', token: null }));
   return (
     <div className="word-row">
       <LedgeWord word={words.tools.light} onPress={nextLight} />
-      <LedgeWord word={words.shelf.signOut} onPress={leave} />
+      <LedgeWord word={words.shelf.signOut} onPress={goOut} />
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { sendJson, troubleText } from '../../library/http.ts';
-import { hangUp } from '../../library/line.ts';
+import { clearDesk } from '../../library/leave.ts';
 import { go } from '../../router.ts';
 import { words } from '../../words/words.ts';
 
@@ -11,11 +11,12 @@ export function SignIn({ token }: { token: string | null }): ReactNode {
   useEffect(() => {
     if (!token || sent.current) return;
     sent.current = true;
-    hangUp();
-    sendJson('POST', '/sign-in', { token }).then(
-      () => go({ at: 'shelf' }, { replace: true }),
-      (reason: unknown) => setFault(troubleText(reason)),
-    );
+    sendJson('POST', '/sign-in', { token })
+      .then(clearDesk)
+      .then(
+        () => go({ at: 'shelf' }, { replace: true }),
+        (reason: unknown) => setFault(troubleText(reason)),
+      );
   }, [token]);
   return (
     <main className="doorstep">

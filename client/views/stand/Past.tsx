@@ -44,7 +44,7 @@ export function Past({ desk, measure }: { desk: Desk; measure: number }): ReactN
           const { inked, superseded, why, proposal } = marks[0]!;
           return (
             <li key={`${proposal} ${superseded?.seq ?? ''}`}>
-              <b className={superseded ? 'gone' : ''}>{marks.map(({ mark, seats }) => words.slip.stands(markWords(mark.value), seatWords(seats))).join('; ')}.</b>{' '}
+              <b className={superseded ? 'gone' : ''}>{marks.map(({ mark, seats }) => words.slip.stands(markWords(mark.value, undefined, words.marks), seatWords(seats, words.marks))).join('; ')}.</b>{' '}
               <span>{`${words.slip.adopted(inked.name, inked.at)}: ${why}`}</span>
               {superseded ? <span> · {`${words.slip.replaced(superseded.name, superseded.at)}: ${superseded.why}`}</span> : null}
             </li>

@@ -10,6 +10,7 @@ import { words } from '../../words/words.ts';
 import { vote } from './commands.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
+import { findingText } from '../findingText.ts';
 import { measureName } from './sentence.ts';
 import { Talk } from './Talk.tsx';
 
@@ -79,7 +80,7 @@ export function SlipFacts({ desk, slip, name, measure, findings, chosen }: { des
   return (
     <article className={chosen ? 'facts chosen' : 'facts'} data-proposal={slip.id} aria-label={words.slip.label(name, slip.proposed.name)} aria-current={chosen || undefined} onClick={() => desk.move({ type: 'slip', slip: slip.id })}>
       <h3>
-        <em>{name}</em> <b>{slip.proposed.name}</b> <span>{[seatOf(desk, slip.proposed.by), slip.seats === 'all' ? '' : `for ${seatWords(slip.seats)}`, slip.from === slip.to ? '' : words.slip.covers(where)].filter(Boolean).join(' · ')}</span>
+        <em>{name}</em> <b>{slip.proposed.name}</b> <span>{[seatOf(desk, slip.proposed.by), slip.seats === 'all' ? '' : words.seat.forSome(seatWords(slip.seats, words.marks)), slip.from === slip.to ? '' : words.slip.covers(where)].filter(Boolean).join(' · ')}</span>
       </h3>
       <p className="why">{slip.why}</p>
       <div className="cast">
@@ -96,7 +97,7 @@ export function SlipFacts({ desk, slip, name, measure, findings, chosen }: { des
       </div>
       {findings.map((finding) => (
         <p key={finding.place + finding.rule} className="watch" data-finding={finding.rule}>
-          <SpectaclesInline dark={lensOf(finding.seats)} /> {finding.text} <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>
+          <SpectaclesInline dark={lensOf(finding.seats)} /> {findingText(finding, (ordinal) => measureName(desk, ordinal))} <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>
         </p>
       ))}
       <Talk desk={desk} measure={measure} proposal={slip.id} />

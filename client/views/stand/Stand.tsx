@@ -10,6 +10,9 @@ import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
 import { perform } from './commands.ts';
 import { Glyphs } from './Glyphs.tsx';
+import { Paper } from './paper/Paper.tsx';
+import { Sheets } from './paper/Sheets.tsx';
+import { usePaper } from './paper/usePaper.ts';
 import { StandLedge } from './StandLedge.tsx';
 import { StandPages } from './StandPages.tsx';
 import { useDesk } from './useDesk.ts';
@@ -26,6 +29,8 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   const { store, engraved } = useEngraving(text, music, spacing);
   const pages = useRef<HTMLElement>(null);
   const seen = useSeen(pages, engraved);
+  const paper = usePaper();
+  const { lay: layOnPaper, print } = paper;
 
   const latest = useRef(desk);
   useEffect(() => {
@@ -33,10 +38,21 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   });
   const onCommand = useCallback((command: Command) => {
     const now = latest.current;
-    if (command.do !== 'keys') now.say(null);
+    if (command.do !== 'keys') {
+      if (!now.message) now.notice.read();
+      now.say(null);
+    }
     for (const { operation } of now.snapshot.refusals) now.session.dismiss(operation);
+    if (command.do === 'print') {
+      now.say(words.anywhere.laying);
+      return layOnPaper();
+    }
     perform(now, command);
-  }, []);
+  }, [layOnPaper]);
+  const onLaid = useCallback(() => {
+    latest.current.say(null);
+    print();
+  }, [print]);
   useKeys(onCommand, desk.line !== null);
 
   const here = desk.caret.at === null ? null : (desk.facts.notes.get(desk.caret.at) ?? null);
@@ -58,6 +74,8 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
         <Head left={view.part.name} middle={view.work.title} right={[seat, people ? words.here(present, people) : ''].filter(Boolean).join(' · ')} />
         <StandPages desk={desk} engraved={engraved} width={music} />
       </main>
+      <Sheets part={view.part.name} work={view.work.title} />
+      {paper.on && text ? <Paper desk={desk} text={text} onLaid={onLaid} /> : null}
       <StandLedge desk={desk} engraved={engraved} seen={seen} place={place} onCommand={onCommand} />
     </>
   );

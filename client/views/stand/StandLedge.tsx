@@ -14,13 +14,14 @@ import { StandLine } from './StandLine.tsx';
 import { StandMoves } from './StandMoves.tsx';
 import { StandTools } from './StandTools.tsx';
 import { Thread } from './Thread.tsx';
+import { useStandHint } from './useStandHint.ts';
 
-function urgent({ snapshot, message }: Desk): { lead: string; sub?: string } | null {
+function urgent({ snapshot, message, notice }: Desk): { lead: string; sub?: string } | null {
   if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
   const refusal = snapshot.refusals.at(-1)?.refusal;
-  if (refusal) return { lead: refusalText(refusal), sub: words.refusedSub };
+  if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
-  if (snapshot.status === 'away') return { lead: words.away(snapshot.waiting.length) };
+  if (notice.text) return { lead: notice.text };
   return null;
 }
 
@@ -32,6 +33,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
   const where = whereSentence(desk);
   const first = urgent(desk);
+  const hint = useStandHint(desk);
   const second = subSentence(desk, engraving);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const move = (measure: number) => {
@@ -45,16 +47,17 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       className="stand-ledge"
       thread={
         <>
-          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} /> : null}
+          {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} onCommand={onCommand} /> : null}
           <Thread
-            part={desk.index.part} open={open} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
+            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
             grown={engraved.systems.length ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
           />
         </>
       }
       sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
       sub={first?.sub ?? (first?.lead === second ? null : second)}
-      line={desk.line ? <StandLine desk={desk} line={desk.line} /> : null}
+      hint={hint}
+      line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       moves={<StandMoves desk={desk} onCommand={onCommand} />}
       tools={<StandTools desk={desk} onCommand={onCommand} />}
     />

@@ -1,24 +1,32 @@
+import type { Mention } from '../../../core/agreement/state.ts';
 import { newId } from '../../agreement/newId.ts';
-import type { ReactNode } from 'react';
-import { findMeasure } from '../../library/partIndex.ts';
+import { lazy, Suspense, type ReactNode } from 'react';
 import { LedgeLine } from '../../tools/line/LedgeLine.tsx';
+import type { Command } from '../../tools/keys.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
+import { goTo } from './goTo.ts';
 import type { Desk } from './desk.ts';
 import { lay, submit } from './lay.ts';
 import { measureName } from './sentence.ts';
 
-function goTo(desk: Desk, said: string): void {
-  const measure = findMeasure(desk.index, said);
-  const first = measure === null ? undefined : desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
-  if (first) desk.move({ type: 'put', at: desk.index.first.get(first.ordinal)! });
-  else desk.say(words.stand.measureGone(said));
+/** Completion comes with who first asks for it. */
+const CommandLine = lazy(async () => ({ default: (await import('../../tools/line/CommandLine.tsx')).CommandLine }));
+
+const SayLine = lazy(async () => ({ default: (await import('../../tools/line/SayLine.tsx')).SayLine }));
+
+/** The people of the section besides me, as they sit; the principal even without a seat. */
+function peopleOf({ view, me }: Desk): { id: string; name: string; seat: string }[] {
+  const seated = view.section?.seats.flatMap(({ seat, person }) => (person ? [{ ...person, seat: words.seat.one(seat) }] : [])) ?? [];
+  const { principal } = view.section ?? { principal: null };
+  const all = principal && !seated.some(({ id }) => id === principal.id) ? [{ ...principal, seat: '' }, ...seated] : seated;
+  return all.filter(({ id }) => id !== me.id);
 }
 
 /** What the line on the ledge is for, and what it does when it is written. */
-export function StandLine({ desk, line }: { desk: Desk; line: LineState }): ReactNode {
+export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineState; onCommand(command: Command): void }): ReactNode {
   const leave = () => desk.setLine(null);
   const done = (act: () => void) => () => {
     desk.setLine(null);
@@ -42,14 +50,24 @@ export function StandLine({ desk, line }: { desk: Desk; line: LineState }): Reac
     }
     case 'goTo':
       return <LedgeLine key="goTo" label={words.line.goTo} button={words.line.go} max={12} numeric onLeave={leave} onWrite={(text) => done(() => goTo(desk, text))()} />;
+    case 'command':
+      return (
+        <Suspense fallback={<div className="line" />}>
+          <CommandLine onLeave={leave} onCommand={(command) => done(() => onCommand(command))()} />
+        </Suspense>
+      );
     case 'say': {
       const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
-      const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.measure(measureName(desk, line.measure)).toLowerCase();
-      const write = (text: string) => {
-        const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text });
+      const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.inMeasures(measureName(desk, line.measure), measureName(desk, line.measure));
+      const write = (text: string, mentions: Mention[]) => {
+        const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text, mentions });
         if (written) openMeasure(desk, line.measure, line.proposal);
       };
-      return <LedgeLine key="say" label={words.line.say(about)} button={words.line.speak} max={2000} onLeave={leave} onWrite={(text) => done(() => write(text))()} />;
+      return (
+        <Suspense fallback={<div className="line" />}>
+          <SayLine key="say" label={words.line.say(about)} people={peopleOf(desk)} max={2000} onLeave={leave} onWrite={(text, mentions) => done(() => write(text, mentions))()} />
+        </Suspense>
+      );
     }
     case 'aside': {
       const slip = desk.state.proposals[line.proposal];

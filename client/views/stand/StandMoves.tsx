@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Command } from '../../tools/keys.ts';
+import { capsOf } from '../../tools/sheet/rows.ts';
 import { LedgeMove } from '../../ui/ledgeParts.tsx';
 import { words } from '../../words/words.ts';
 import { slipsHere } from './commands.ts';
@@ -21,6 +22,12 @@ function movesOf(desk: Desk): Move[] {
       ['Esc', ...both(tools.close), { do: 'leave' }],
     ];
   }
+  if (desk.elsewhere.found) {
+    return [
+      ['Enter', ...both(tools.elsewhere), { do: 'enter' }],
+      ['Esc', ...both(tools.close), { do: 'leave' }],
+    ];
+  }
   if (desk.pencil.draft.length) {
     return [
       ['Enter', ...both(desk.pencil.held === 'ink' ? tools.inkIn : tools.lay), { do: 'enter' }],
@@ -36,14 +43,18 @@ function movesOf(desk: Desk): Move[] {
     ['e', tools.hair, tools.short.hair, { do: 'hair' }],
     ['y', tools.beside, tools.short.beside, { do: 'beside' }],
   ];
+  const next: Move = ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }];
   const going: Move[] = [
-    ['n', tools.nextOpen, tools.short.open, { do: 'nextOpen' }],
+    next,
     ['w', tools.nextWatch, tools.short.watch, { do: 'nextFinding' }],
     ['g', ...both(tools.goTo), { do: 'goTo' }],
   ];
+  const again: Move = [capsOf(['Shift+y']), words.keys.says.elsewhere, tools.short.elsewhere, { do: 'elsewhere' }];
+  const passage = desk.caret.at !== desk.caret.from ? [again] : [];
+  const waits: Move[] = desk.waits.waits.length ? [[capsOf(['Shift+n']), words.waits.count(desk.waits.waits.length), `${desk.waits.waits.length} ${tools.short.waits}`, { do: 'waits' }]] : [];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [...asking, say, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...passage, ...waits, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 
@@ -51,7 +62,7 @@ export function StandMoves({ desk, onCommand }: { desk: Desk; onCommand(command:
   return (
     <div className="moves">
       {movesOf(desk).map(([cap, word, short, command], i) => (
-        <LedgeMove key={cap} cap={cap} word={word} short={short} on={i === 0 && desk.pencil.draft.length > 0} onPress={() => onCommand(command)} />
+        <LedgeMove key={cap} cap={cap} word={word} short={short} on={i === 0 && desk.pencil.draft.length > 0} big={desk.caret.open !== null && i < 2} onPress={() => onCommand(command)} />
       ))}
     </div>
   );

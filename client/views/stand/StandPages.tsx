@@ -7,6 +7,7 @@ import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { BesideView } from './beside/BesideView.tsx';
+import { ElsewhereView } from './elsewhere/ElsewhereView.tsx';
 import { HairView } from './hair/HairView.tsx';
 import { OffersView } from './offers/OffersView.tsx';
 import { hangsUnder } from './offers/take.ts';
@@ -14,6 +15,7 @@ import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
 import { measureName, noteSentence } from './sentence.ts';
+import { WaitsView } from './waiting/WaitsView.tsx';
 import { SystemView } from './SystemView.tsx';
 import { useShownMarks } from './useShownMarks.ts';
 
@@ -43,9 +45,10 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
   const laid = engraved.systems.length;
   const here = at === null ? null : (desk.facts.notes.get(at) ?? null);
   const hung = hangsUnder(desk);
+  const again = desk.elsewhere.found ? desk.facts.notes.get(desk.elsewhere.found.first) : undefined;
   const row = here === null ? -1 : engraved.systems.findIndex(({ first, last }) => first <= here && here <= last);
   // What hangs under the line in hand needs the room below it.
-  const hanging = openAt !== null || hung !== null || desk.hair.on || desk.beside.on;
+  const hanging = openAt !== null || hung !== null || again !== undefined || desk.waits.on || desk.hair.on || desk.beside.on;
   // A system that is drawn later takes another height than its empty staff: it is brought into view again then.
   const drawn = row >= 0 && engraved.systems[row]!.drawing !== null;
   useEffect(() => {
@@ -72,6 +75,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
             )}
             {drawing && desk.hair.on && i === row ? <HairView desk={desk} drawing={drawing} /> : null}
             {drawing && desk.beside.on && i === row ? <BesideView desk={desk} drawing={drawing} /> : null}
+            {desk.waits.on && i === Math.max(row, 0) ? <WaitsView desk={desk} /> : null}
+            {drawing && again !== undefined && first <= again && again <= last ? <ElsewhereView desk={desk} /> : null}
             {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
             {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
           </div>

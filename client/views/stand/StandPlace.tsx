@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { getText, troubleText } from '../../library/http.ts';
+import { troubleText } from '../../library/http.ts';
+import { keptText } from '../../library/kept/library.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import { usePartSession } from '../../library/usePartSession.ts';
 import type { Place } from '../../router.ts';
@@ -14,7 +15,7 @@ import { Stand } from './Stand.tsx';
 export function StandPlace({ place }: { place: Extract<Place, { at: 'stand' }> }): ReactNode {
   const { opened, fault } = usePartSession(place.part);
   const edition = opened?.view.part;
-  const text = useLoaded(`${place.part} ${edition ? 'there' : ''}`, () => (edition ? getText(`/parts/${place.part}/engraving`) : Promise.resolve(null)));
+  const text = useLoaded(`${place.part} ${edition ? 'there' : ''}`, () => (edition ? keptText(`/parts/${place.part}/engraving`) : Promise.resolve(null)));
   const { width, height } = useWindowSize();
   if (opened) return <Stand key={opened.view.id} opened={opened} text={text.value} place={place} />;
   const { music } = sizesFor(width, height);

@@ -5,6 +5,7 @@ import { UNITS, type EngravedSystem } from '../../engraving/geometry.ts';
 import { words } from '../../words/words.ts';
 import { HitAreas } from './HitAreas.tsx';
 import { PointedColumn } from './PointedColumn.tsx';
+import { SoundingColumn } from './SoundingColumn.tsx';
 import { extentOf } from './extent.ts';
 
 export interface Bracket {
@@ -57,6 +58,7 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
     <svg className="music system" viewBox={box} style={style} role="group" aria-label={words.staff.label(...props.spoken)} onDoubleClick={onDoubleClick}>
       {columns.length ? <rect className="caret" x={Math.min(...columns) - 1.1} width={Math.max(...columns) - Math.min(...columns) + 2.2} y={top + 0.4} height={up + down + 3.6} /> : null}
       <PointedColumn geometry={geometry} y={top + 0.4} height={up + down + 3.6} />
+      <SoundingColumn geometry={geometry} y={top + 0.4} height={up + down + 3.6} />
       <g id={id} className="sys" transform={`scale(${1 / UNITS})`} aria-hidden="true" dangerouslySetInnerHTML={{ __html: drawing.inner }} />
       <text className="barno" x="-1" y={geometry.top - 0.6} textAnchor="end" aria-hidden="true">
         {number}

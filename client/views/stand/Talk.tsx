@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { piecesOf } from '../../tools/line/mentions.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
@@ -11,7 +12,8 @@ export function Talk({ desk, measure, proposal }: { desk: Desk; measure: number;
     .sort((a, b) => a.made.seq - b.made.seq)
     .map((comment) => (
       <div key={comment.id} className={comment.resolved ? 'talk settled' : 'talk'} data-comment={comment.id}>
-        <b>{comment.made.name}</b> {comment.text}{' '}
+        <b>{comment.made.name}</b>{' '}
+        {piecesOf(comment.text, comment.mentions).map(({ text, person }, i) => (person === null ? text : <b key={i} className={person === desk.me.id ? 'named mine' : 'named'}>{text}</b>))}{' '}
         {comment.resolved ? (
           <small>{words.slip.settled(comment.resolved.name)}</small>
         ) : comment.made.by === desk.me.id || isPrincipal(desk) ? (

@@ -8,14 +8,18 @@ import type { Command } from '../../tools/keys.ts';
 import type { Held } from '../../tools/pencil/reducer.ts';
 import { marksOf } from '../../tools/pencil/signs.ts';
 import { nextLight } from '../../ui/light.ts';
+import { goPlace } from '../../ui/remembered.ts';
 import { words } from '../../words/words.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
 import { passageInHand } from './passageInHand.ts';
+import { goTo } from './goTo.ts';
+import { hearHere } from './hearing/hearHere.ts';
 import { askOffers, takeOffer } from './offers/take.ts';
-import { nextAfter, openRanges, slipsAt } from './openMeasures.ts';
-
-const hereIn = ({ caret, facts }: Desk): number => (caret.at === null ? 0 : (facts.notes.get(caret.at) ?? 0));
+import { nextAfter, slipsAt } from './openMeasures.ts';
+import { askElsewhere, layElsewhere } from './elsewhere/layElsewhere.ts';
+import { findingHere, hereIn } from './findingHere.ts';
+import { inkedSentence, runOn } from './runThrough.ts';
 
 /** Slips under the open measure, and the one in focus. */
 export function slipsHere(desk: Desk) {
@@ -65,6 +69,7 @@ export function openMeasure(desk: Desk, measure: number, slip: string | null = n
 
 function enter(desk: Desk): void {
   if (desk.offers.found?.offers.length) return takeOffer(desk);
+  if (desk.elsewhere.found) return layElsewhere(desk);
   if (desk.pencil.draft.length) {
     const seats = desk.revising?.seats ?? (desk.caret.seat === 'all' ? 'all' : [desk.caret.seat]);
     return desk.setLine({ kind: 'why', ink: desk.pencil.held === 'ink', seats, text: desk.revising?.why ?? '' });
@@ -74,11 +79,13 @@ function enter(desk: Desk): void {
   const { slip } = slipsHere(desk);
   if (!slip) return desk.say(words.stand.noSlip);
   if (!isPrincipal(desk)) return desk.say(words.stand.onlyPrincipal);
-  if (submit(desk, 'adopt', { proposal: slip.id, revision: slip.revision, why: '' })) desk.say(words.stand.inked(slip.marks.length));
+  if (submit(desk, 'adopt', { proposal: slip.id, revision: slip.revision, why: '' })) desk.say(inkedSentence(desk, slip, here));
 }
 
 function leave(desk: Desk): void {
   if (desk.keys) return desk.setKeys(false);
+  if (desk.waits.on) return desk.waits.turn();
+  if (desk.elsewhere.found) return desk.elsewhere.leave();
   if (desk.offers.sides) return desk.offers.apart();
   if (desk.offers.asked) return desk.offers.leave();
   if (desk.caret.open !== null) {
@@ -89,9 +96,10 @@ function leave(desk: Desk): void {
 }
 
 function nextOpen(desk: Desk): void {
-  const next = nextAfter(openRanges(desk.state), desk.caret.open ?? hereIn(desk), ({ from }) => from);
-  if (next) openMeasure(desk, next.from);
-  else desk.say(words.stand.nothingOpen);
+  // A measure on whose first notes the hand already lies is the next while it is closed.
+  const { to, slip, sentence } = runOn(desk, desk.caret.open ?? hereIn(desk) - 1);
+  if (to !== null) openMeasure(desk, to, slip);
+  desk.say(sentence);
 }
 
 function nextFinding(desk: Desk): void {
@@ -139,12 +147,6 @@ function mute(desk: Desk): void {
   const finding = findingHere(desk);
   if (!finding) return desk.say(words.stand.nothingToWatch);
   desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint });
-}
-
-/** The finding the ledge speaks of: on the note in hand, or else in its measure. */
-export function findingHere(desk: Desk) {
-  const here = hereIn(desk);
-  return desk.heard.find(({ notes }) => notes[0] === desk.caret.at) ?? desk.heard.find(({ notes }) => notes.includes(desk.caret.at ?? '')) ?? desk.heard.find(({ measure }) => measure === here);
 }
 
 function holdNext(desk: Desk): void {
@@ -207,11 +209,26 @@ export function perform(desk: Desk, command: Command): void {
       return desk.hair.turn();
     case 'beside':
       return desk.beside.turn();
+    case 'waits':
+      return desk.waits.turn();
+    case 'notices':
+      desk.notice.turn();
+      return desk.say(desk.notice.wanted ? words.notices.off : words.notices.on);
+    case 'elsewhere':
+      return askElsewhere(desk);
+    case 'hear':
+      return hearHere(desk, 'one');
+    case 'hearSection':
+      return hearHere(desk, 'section');
     case 'shareOut':
       return shareOut(desk);
-    case 'words':
     case 'goTo':
+      return command.said === undefined ? desk.setLine({ kind: 'goTo' }) : goTo(desk, command.said);
+    case 'words':
+    case 'command':
       return desk.setLine({ kind: command.do });
+    case 'place':
+      return goPlace(command.place);
     case 'say':
       return desk.setLine({ kind: 'say', measure: desk.caret.open ?? Math.max(1, hereIn(desk)), proposal: slipsHere(desk).slip?.id ?? null });
     case 'setAside': {

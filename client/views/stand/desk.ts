@@ -11,7 +11,12 @@ import type { PartIndex } from '../../library/partIndex.ts';
 import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import type { Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
+import type { Run } from '../../tools/run/run.ts';
+import type { ElsewhereOnStand } from './elsewhere/useElsewhere.ts';
 import type { BesideOnStand } from './beside/useBeside.ts';
+import type { HearingOnStand } from './hearing/useHearing.ts';
+import type { NoticeOnStand } from './waiting/useNotice.ts';
+import type { WaitsOnStand } from './waiting/useWaits.ts';
 import type { HairOnStand } from './hair/useHair.ts';
 
 /** All that lies on one stand: the part, what the section agreed, the pencil and where it points. */
@@ -56,6 +61,16 @@ export interface Desk {
   hair: HairOnStand;
   /** How the other sections bow. */
   beside: BesideOnStand;
+  /** The passage as it sounds. */
+  hearing: HearingOnStand;
+  /** Where the figure in hand is played again. */
+  elsewhere: ElsewhereOnStand;
+  /** Open measures met since the run-through began. */
+  run: Run;
+  setRun(run: Run): void;
+  /** What waits for me here, and what just happened that concerns me. */
+  waits: WaitsOnStand;
+  notice: NoticeOnStand;
   /** Slip of mine that is being written anew. */
   revising: Proposal | null;
   setRevising(slip: Proposal | null): void;

@@ -10,7 +10,7 @@ import { rangeOf } from './standing.ts';
 export function submit<Name extends OperationName>(desk: Desk, name: Name, input: OperationInput<Name>): boolean {
   const operation = desk.session.submit(name, input);
   const refusal = desk.session.getSnapshot().refusals.find((one) => one.operation === operation)?.refusal;
-  if (refusal) desk.say(refusalText(refusal));
+  if (refusal) desk.say(refusalText(refusal, words.refusals));
   return !refusal;
 }
 

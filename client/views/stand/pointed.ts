@@ -1,27 +1,31 @@
 import { useSyncExternalStore } from 'react';
 
-let pointed: string | null = null;
-const listeners = new Set<() => void>();
-
-/** The note under the pointer, in staff or picture; null when it has left. */
-export function point(note: string | null): void {
-  if (note === pointed) return;
-  pointed = note;
-  for (const listener of listeners) listener();
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => {
-    listeners.delete(listener);
+/** One note that pictures show, outside the desk: a pointer on its way over the page would otherwise draw every system anew. */
+function oneNote() {
+  let shown: string | null = null;
+  const listeners = new Set<() => void>();
+  const subscribe = (listener: () => void): (() => void) => {
+    listeners.add(listener);
+    return () => {
+      listeners.delete(listener);
+    };
+  };
+  return {
+    show(note: string | null): void {
+      if (note === shown) return;
+      shown = note;
+      for (const listener of listeners) listener();
+    },
+    useNote: (): string | null => useSyncExternalStore(subscribe, () => shown),
+    useIs: (note: string): boolean => useSyncExternalStore(subscribe, () => shown === note),
   };
 }
 
-/** Outside the desk: a pointer on its way over the page would otherwise draw every system anew. */
-export const usePointed = (): string | null => useSyncExternalStore(subscribe, () => pointed);
+/** The note under the pointer, in staff or picture; null when it has left. `useIsPointed` draws anew only when that changes. */
+export const { show: point, useNote: usePointed, useIs: useIsPointed } = oneNote();
 
-/** Whether the pointer is on this note; draws anew only when that changes. */
-export const useIsPointed = (note: string): boolean => useSyncExternalStore(subscribe, () => pointed === note);
+/** The note that is being heard. */
+export const { show: showSounding, useNote: useSounding } = oneNote();
 
 /** What an element that stands for a note takes, so that pointing at it or coming to it by key lights the note everywhere. */
 export const pointing = (note: string) => ({ onPointerEnter: () => point(note), onPointerLeave: () => point(null), onFocus: () => point(note), onBlur: () => point(null) });

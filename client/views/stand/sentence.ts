@@ -1,10 +1,10 @@
 import { markWords, seatWords } from '../../../core/music/markWords.ts';
 import type { Mark } from '../../../core/music/mark.ts';
-import { pitchName } from '../../../core/music/pitch.ts';
 import { beatOf, numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
-import { findingHere } from './commands.ts';
+import { findingText } from '../findingText.ts';
+import { findingHere } from './findingHere.ts';
 import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
 import { rangeOf } from './standing.ts';
@@ -17,12 +17,12 @@ export const measureName = ({ index }: Desk, ordinal: number): string => {
 function marksOn(desk: Desk, note: string): string[] {
   const placed = desk.index.notes.get(note)!;
   const beat = beatOf(placed.measure);
-  const say = ({ value }: Mark) => markWords(value, beat);
+  const say = ({ value }: Mark) => markWords(value, beat, words.marks);
   const draft = desk.pencil.draft.filter((mark) => mark.note === note);
   const standing = desk.inForce.filter((mark) => mark.note === note && !draft.some(({ value }) => value === mark.value));
   return [
-    ...placed.note.technical.filter(({ hidden }) => !hidden).map(({ name, value }) => words.printed([name.replace('-', ' '), value].filter(Boolean).join(' '))),
-    ...standing.map((mark) => (mark.seats === 'all' ? say(mark) : `${say(mark)} for ${seatWords(mark.seats)}`)),
+    ...placed.note.technical.filter(({ hidden }) => !hidden).map(({ name, value }) => words.printed([words.technical[name] ?? name.replace('-', ' '), value].filter(Boolean).join(' '))),
+    ...standing.map((mark) => (mark.seats === 'all' ? say(mark) : `${say(mark)} ${words.seat.forSome(seatWords(mark.seats, words.marks))}`)),
     ...draft.map((mark) => words.pencilled(say(mark))),
     ...desk.pencil.alone.filter((mark) => mark.note === note).map((mark) => words.alone(say(mark))),
   ];
@@ -32,7 +32,7 @@ function marksOn(desk: Desk, note: string): string[] {
 export function noteSentence(desk: Desk, note: string): string {
   const placed = desk.index.notes.get(note);
   if (!placed) return '';
-  const pitch = placed.note.pitch ? pitchName(placed.note.pitch) : 'unpitched';
+  const pitch = placed.note.pitch ? words.pitch(placed.note.pitch) : words.unpitched;
   return [words.note(placed.position, pitch), ...marksOn(desk, note)].join(', ');
 }
 
@@ -53,11 +53,14 @@ export function whereSentence(desk: Desk): { lead: string; rest: string } {
 /** The second line: what waits, what to watch, or which keys help here. */
 export function subSentence(desk: Desk, engraving: string | null): string | null {
   const { snapshot, pencil, state } = desk;
-  if (snapshot.status === 'away') return words.awaySub;
+  if (snapshot.status === 'away') return `${words.away(snapshot.waiting.length)} ${words.awaySub}`;
   const range = rangeOf(pencil.draft, desk.facts);
   if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);
-  if (finding) return desk.caret.open === finding.measure ? finding.text : [finding.text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  if (finding) {
+    const text = findingText(finding, (ordinal) => measureName(desk, ordinal));
+    return desk.caret.open === finding.measure ? text : [text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+  }
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;
   if (state.locked) return words.stand.lifted;

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useReducer, useState } from 'react';
+import { useCallback, useEffect, useMemo, useReducer, useState } from 'react';
 import { CheckSettings } from '../../../core/check/settings.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
@@ -6,18 +6,25 @@ import type { Proposal } from '../../../core/agreement/state.ts';
 import { heard } from '../../../core/agreement/heard.ts';
 import { useChecker, useFindings } from '../../checking/useFindings.ts';
 import { useHand } from '../../library/hand.ts';
+import { languageNow } from '../../words/language.ts';
 import { useOffers } from '../../fingering/useOffers.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { useOtherParts } from '../../library/useOtherParts.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
-import { caretReducer, startCaret } from '../../tools/caret/reducer.ts';
+import { caretReducer } from '../../tools/caret/reducer.ts';
+import { caretAsLeft, keepLeft, pencilAsLeft, readLeft } from '../../tools/leftStore.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
 import { takeCarried } from '../../tools/pencil/carried.ts';
-import { pencilReducer, startPencil } from '../../tools/pencil/reducer.ts';
+import { pencilReducer } from '../../tools/pencil/reducer.ts';
+import type { Run } from '../../tools/run/run.ts';
 import type { Desk } from './desk.ts';
 import { useBeside } from './beside/useBeside.ts';
+import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
+import { useHearing } from './hearing/useHearing.ts';
+import { useNotice } from './waiting/useNotice.ts';
+import { useWaits } from './waiting/useWaits.ts';
 import { withDraft } from './standing.ts';
 
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
@@ -26,13 +33,19 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const seats = useMemo(() => view.section?.seats.map(({ seat }) => seat) ?? [], [view.section]);
   const facts = useMemo(() => factsOf(view.part, seats), [view.part, seats]);
   const walk = useMemo(() => ({ ids: index.walk, measureOf: (id: string) => facts.notes.get(id) ?? 0 }), [index, facts]);
-  const [caret, move] = useReducer(caretReducer, null, () => startCaret((measure === null ? undefined : index.first.get(measure)) ?? index.walk[0] ?? null));
-  const [pencil, write] = useReducer(pencilReducer, null, () => startPencil(readAlone(me.id, view.id)));
+  const measureOf = (id: string) => facts.notes.get(id);
+  const [caret, move] = useReducer(caretReducer, null, () => caretAsLeft(readLeft(me.id, view.id), measure, (named) => index.first.get(named) ?? index.walk[0] ?? null, measureOf, seats));
+  const [pencil, write] = useReducer(pencilReducer, null, () => pencilAsLeft(readLeft(me.id, view.id), readAlone(me.id, view.id), measureOf));
   const [line, setLine] = useState<LineState | null>(null);
   const [message, setMessage] = useState<string | null>(null);
   const [history, setHistory] = useState(false);
   const [past, setPast] = useState<number | null>(null);
   const [keys, setKeys] = useState(false);
+  const [run, setRun] = useState<Run>([]);
+  const elsewhere = useElsewhere();
+  const quiet = useCallback(() => setMessage(null), []);
+  const waits = useWaits(me, view, snapshot);
+  const notice = useNotice(me, view, snapshot, quiet);
   const [revising, setRevising] = useState<Proposal | null>(null);
 
   const { state } = snapshot;
@@ -47,10 +60,11 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
   const hand = useHand();
   const rest = useMemo(() => {
     const { openStrings, assumedTempo } = CheckSettings.parse(settings ?? {});
-    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length) };
+    return { pencilled: pencil.draft, standing, openStrings, assumedTempo, hand, players: Math.max(1, seats.length), language: languageNow() };
   }, [settings, pencil.draft, standing, seats, hand]);
   const offers = useOffers(view.part, rest);
   const bowed = useMemo(() => ({ ...input, seat: caret.seat }), [input, caret.seat]);
+  const hearing = useHearing(view.part, bowed, offers.found, setMessage);
   const beside = useBeside(view.part, others);
   const bow = useHair(view.part, bowed, beside.on);
   const audible = useMemo(() => heard(findings, state.mutes), [findings, state.mutes]);
@@ -62,6 +76,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
     setMessage(carried.sentence);
   }, [view.id]);
   useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
+  useEffect(() => keepLeft(me.id, view.id, caret, pencil), [me.id, view.id, caret, pencil]);
   const looking = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
   const online = snapshot.status === 'live';
   useEffect(() => session.look(looking), [session, looking, online]);
@@ -69,6 +84,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, notice, run, setRun, revising, setRevising,
   };
 }

@@ -5,6 +5,7 @@ import type { SeatId } from '../../music/seat.ts';
 import type { LogEntry } from '../event.ts';
 import type { Role } from '../people.ts';
 import type { AgreementState, Stage } from '../state.ts';
+import type { Waiting } from '../waiting/waitsFor.ts';
 
 /** Section settings that the checker reads; all have defaults in core/check/settings.ts. */
 export type SectionSettings = Record<string, unknown>;
@@ -72,9 +73,24 @@ export interface PartView {
   /** My roles for this part. */
   roles: Role[];
   seat: SeatId | null;
+  /** Last row of its log that I have seen; 0 before the first. */
+  seen: number;
   /** State at `head`; catch up from there. */
   state: AgreementState;
   head: number;
+}
+
+/** GET /api/me/waiting: what waits for me in the parts of my sections, in the order of the shelf; parts where nothing does are left out. */
+export interface WaitingView {
+  parts: {
+    id: string;
+    name: string;
+    work: { id: string; title: string };
+    programme: string;
+    waits: Waiting[];
+    /** Printed numbers of the measures they name, by ordinal. */
+    numbers: Record<number, string>;
+  }[];
 }
 
 /** GET /api/parts/:part/log?after=N */
@@ -91,6 +107,16 @@ export interface Trouble extends DocumentFault {
 export const SubmitBody = z.strictObject({ operation: z.uuid(), input: z.unknown(), protocol: z.int().optional() });
 /** A player's own hand: reach beside the usual one, and a shorter fourth finger. */
 export const HandBody = z.strictObject({ factor: z.number().min(0.8).max(1.1), shortFourth: z.boolean() });
+
+export const SeenBody = z.strictObject({ seq: z.int().nonnegative().max(2 ** 31 - 1) });
+/** Where letters go, and in which language they speak. */
+export const LettersBody = z.strictObject({ address: z.email().max(200), language: z.enum(['en', 'de', 'fr', 'it']) });
+
+/** GET, PUT and DELETE /api/me/letters. `minutes`: one letter at most in so many; null where this library sends none. */
+export interface LettersView {
+  minutes: number | null;
+  wish: z.infer<typeof LettersBody> | null;
+}
 
 export const SignInBody = z.strictObject({ token: z.string().min(20).max(200) });
 export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false) });

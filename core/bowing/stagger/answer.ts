@@ -3,7 +3,7 @@ import type { Entering } from './cheapestPath.ts';
 import { EVENNESS } from './costs/evenness.ts';
 import { NEIGHBOUR } from './costs/neighbour.ts';
 import type { Draft } from './draft.ts';
-import { CLASH, CROWDED } from './draft.ts';
+import { CLASH } from './draft.ts';
 import type { Model } from './model.ts';
 import { sumOverWindows, sumsOf } from './windows.ts';
 
@@ -15,7 +15,7 @@ import { sumOverWindows, sumsOf } from './windows.ts';
 export function answerTo(model: Model, draft: Draft, player: number, price: Float64Array): readonly number[] {
   const { strokes, change, partner, neighbours } = model.players[player]!;
   const { crowd, desk, stretch, allowed, share } = model;
-  const crowded = sumOverWindows(crowd, Array.from(draft.crowdCount, (count) => (count >= allowed ? CROWDED : 0)));
+  const crowded = sumOverWindows(crowd, Array.from(draft.crowdCount, (count) => (count >= allowed ? draft.crowding : 0)));
   const at = change.map((own, i) => own + crowded[i]! + (draft.stretchCount[stretch[i]!]! >= share ? EVENNESS : 0) + price[i]!);
   const entering: Entering[] = [];
   if (partner >= 0 && draft.isIn[partner]) {

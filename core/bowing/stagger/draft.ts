@@ -19,10 +19,12 @@ export interface Draft {
   inDesk: Uint8Array[];
   /** Points of everything in the draft. */
   total: number;
+  /** Points for each change above what one crowd window allows. */
+  crowding: number;
 }
 
 /** A draft with nobody in it. */
-export function emptyDraft(model: Model): Draft {
+export function emptyDraft(model: Model, crowding = CROWDED): Draft {
   const { players, crowd, desk, stretches } = model;
   return {
     changes: players.map(() => []),
@@ -32,6 +34,7 @@ export function emptyDraft(model: Model): Draft {
     inCrowd: players.map(() => new Uint8Array(crowd.first.length)),
     inDesk: players.map(() => new Uint8Array(desk.first.length)),
     total: 0,
+    crowding,
   };
 }
 
@@ -80,7 +83,7 @@ function count(model: Model, draft: Draft, changes: readonly number[], step: 1 |
     for (let w = model.crowd.from[instant]!; w <= model.crowd.to[instant]!; w++) {
       const before = draft.crowdCount[w]!;
       draft.crowdCount[w] = before + step;
-      if (Math.max(before, before + step) > model.allowed) cost += CROWDED;
+      if (Math.max(before, before + step) > model.allowed) cost += draft.crowding;
     }
     const stretch = model.stretch[instant]!;
     const before = draft.stretchCount[stretch]!;

@@ -14,6 +14,7 @@ import { rulesOnly } from './rulesOnly.ts';
 import { build, improve } from './search.ts';
 import { seatWays } from './seating.ts';
 import type { Meeting } from './shared.ts';
+import { isCrowded, squeeze } from './squeeze.ts';
 import { unitsOf } from './units.ts';
 import { FULL_WORTH } from './worth.ts';
 
@@ -58,6 +59,8 @@ const QUICK = 3;
 const WARM = 2.5;
 const COOL = 0.4;
 const FALL = 0.85;
+/** Steps of the search by way of crowding for each round of tries. Chosen by trying. */
+const SQUEEZED = 6;
 /** Rounds of raising the bound for one kind; what the bound is raised towards where no plan is known, as its multiple. Chosen by trying. */
 const ASCENT = 8000;
 const TARGET = 1.2;
@@ -102,7 +105,7 @@ function dived(master: Master, { prices }: Bounded, round: number, chance: () =>
  * Looks for the cheapest plan of a section and yields every step: at once a first plan, then the bound, then cheaper plans, until one costs what the bound says,
  * or where there are many strokes little more, or the effort is spent. Whoever stops asking keeps the last plan.
  * Bound: column generation over the ways of whole desks (master.ts). Plans: from the programme's shares, mended player by player (search.ts).
- * Where no plan holds the rules at once, one that does is looked for without regard to costs.
+ * Where no plan holds the rules at once, one that does is looked for without regard to costs. Crowded passages are searched by way of plans that crowd as well (squeeze.ts).
  * @param isBare whether nothing costs anything but what breaks a rule
  */
 export function* planning(model: Model, effort: Effort, isBare = false): Generator<Found, void> {
@@ -160,6 +163,14 @@ export function* planning(model: Model, effort: Effort, isBare = false): Generat
   for (let warmth = WARM; warmth > COOL && !best.isImpossible && best.total > enough(least); warmth *= FALL) {
     improve(model, draft, quickPrices, effort.tries, enough(least), chance, warmth);
     if (isBetter()) yield best;
+  }
+  if (!best.isImpossible && best.total > enough(least) && isCrowded(model, best.changes)) {
+    // A chance of its own: what comes after finds the same with and without it.
+    for (const changes of squeeze(model, best.changes, quickPrices, effort.tries / SQUEEZED, chanceFrom(2))) {
+      restoreTo(model, draft, changes);
+      if (isBetter()) yield best;
+      if (best.total <= enough(least)) break;
+    }
   }
   if (best.isImpossible || best.total <= enough(least)) return;
   const master = masterOf(model, unitsOf(model), FULL_WORTH);

@@ -8,6 +8,7 @@ import { THUMB, type Place } from '../frame.ts';
 import { handSemitones, handTravel } from '../handAt.ts';
 import type { Player } from './player.ts';
 import type { StepTiming } from './timing.ts';
+import { fingerTravel, slideSeconds } from './travel.ts';
 
 export type StepKind =
   | 'stays'
@@ -38,15 +39,7 @@ export interface HandStep {
   zone: Zone;
 }
 
-/** The shortest slide a hand makes cleanly: from memory, editable. */
-const SHORTEST_SLIDE = 0.045;
-
 const stopped = (place: Place): boolean => place.finger !== 0 && place.finger !== THUMB;
-
-/** A higher finger gives way to a lower one going up, or a lower to a higher going down: the hand narrows, and only the interval between the two can sound. */
-function isCrossingShift(a: Place, b: Place): boolean {
-  return stopped(a) && stopped(b) && a.string === b.string && (b.above - a.above) * (b.finger - a.finger) < 0;
-}
 
 interface Span {
   span: Millimetres;
@@ -80,9 +73,6 @@ function shiftKind(a: Place, b: Place, canFollow: boolean): StepKind {
   return a.string === b.string ? 'shift-departing-finger' : 'shift-arriving-finger';
 }
 
-/** Kinds in which a sounding finger travels along its string. */
-const SLIDES: ReadonlySet<StepKind> = new Set(['chromatic-slide', 'shift-same-finger', 'shift-departing-finger']);
-
 /**
  * The step between two places: its trade name from what the hand does, its distance, least time, slide and stretch.
  * Model: the hand travels by position; a finger that can reach its note from the finger before, in order and inside the stretched zone, goes first and
@@ -99,12 +89,12 @@ export function handStep(player: Player, a: Place, b: Place, timing: StepTiming)
   const kind = sameNoteSlide ? 'chromatic-slide' : mm === 0 ? inPosition(a, b) : shiftKind(a, b, canFollow);
   const heldSpan = mm === 0 || kind === 'delayed-shift' ? span : 0;
   const held: Zone = heldSpan === 0 ? 'comfortable' : zone;
-  const travelled = sameNoteSlide || a.finger === b.finger || isCrossingShift(a, b) ? b.above - a.above : semitones;
-  const slide = SLIDES.has(kind) && timing.rest === 0 ? slideOf(player, travelled, needs, b, timing) : 0;
+  const travelled = fingerTravel(kind, a, b, semitones);
+  const slide = travelled !== 0 && timing.rest === 0 ? slideOf(player, travelled, mm, b, timing) : 0;
   return { kind, mm, semitones, needs, slide, span: heldSpan, zone: held };
 }
 
-function slideOf(player: Player, semitones: Semitones, needs: Seconds, b: Place, timing: StepTiming): number {
+function slideOf(player: Player, semitones: Semitones, mm: Millimetres, b: Place, timing: StepTiming): number {
   const hertz = 440 * 2 ** ((player.instrument.openStrings[b.string - 1]! + b.above - 69) / 12);
-  return audibleSlide({ semitones, seconds: Math.max(needs, SHORTEST_SLIDE), cover: timing.slurred ? 0 : 0.036, players: player.players, sliding: player.sliding, hertz }).index;
+  return audibleSlide({ semitones, seconds: slideSeconds(mm), cover: timing.slurred ? 0 : 0.036, players: player.players, sliding: player.sliding, hertz }).index;
 }

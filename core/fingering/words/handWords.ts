@@ -21,9 +21,9 @@ export interface HandWords {
   finger(finger: Finger): string;
   string(name: string): string;
   position(position: number): string;
-  /** A measure by its ordinal; give another to name printed numbers. */
-  measure(ordinal: number): string;
-  measures(from: number, to: number): string;
+  /** A measure by its ordinal or its printed number. */
+  measure(ordinal: number | string): string;
+  measures(from: number | string, to: number | string): string;
   pitch(letter: string, alter: number): string;
   /** "the B flat", "the second B flat", with its measure where that is not plain. */
   note(pitch: string, which: number, measure: string | null): string;

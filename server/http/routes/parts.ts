@@ -31,10 +31,10 @@ export function partRoutes(app: FastifyInstance, deps: Deps): void {
   app.get('/api/parts/:id', async (request): Promise<PartView> => {
     const { person } = await signedIn(deps, request);
     const part = await partOf(request.params);
-    const [current, section, memberships] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null, people.memberships(person.id)]);
+    const [current, section, memberships, seen] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null, people.memberships(person.id), deps.store.attention.seen(person.id)]);
     const mine = memberships.find((membership) => membership.section === part.section);
     const roles = rolesOf(person.librarian, mine ? mine.role === 'principal' : null);
-    return { id: part.id, work: part.work, part: part.content, section, roles, seat: mine?.seat ?? null, state: current!.state, head: current!.place.head };
+    return { id: part.id, work: part.work, part: part.content, section, roles, seat: mine?.seat ?? null, seen: seen.get(part.id) ?? 0, state: current!.state, head: current!.place.head };
   });
 
   app.get('/api/parts/:id/log', async (request): Promise<LogView> => {

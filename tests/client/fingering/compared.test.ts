@@ -6,7 +6,7 @@ import { partOf } from '../../support/partBuilder.ts';
 
 const part = partOf('{q=60} D5:1( E5:1 F5:1 G5:1 | A5:2 F5:1 D5:1) |');
 const ids = part.measures.flatMap(({ notes }) => notes.map(({ id }) => id));
-const question: Question = { from: ids[0]!, to: ids.at(-1)!, aim: 'usual', pencilled: [], standing: [], openStrings: 'free', hand: null, players: 8, assumedTempo: 90 };
+const question: Question = { from: ids[0]!, to: ids.at(-1)!, aim: 'usual', pencilled: [], standing: [], openStrings: 'free', hand: null, players: 8, assumedTempo: 90, language: 'en' };
 
 describe('two fingerings about one staff', () => {
   const { offers, pairs } = offersFor(part, question);

@@ -25,7 +25,7 @@ class Stage {
 }
 
 const part = partOf('D5:1 E5:1 |');
-const question: Question = { from: 'a', to: 'b', aim: 'usual', pencilled: [], standing: [], openStrings: 'free', hand: null, players: 1, assumedTempo: 90 };
+const question: Question = { from: 'a', to: 'b', aim: 'usual', pencilled: [], standing: [], openStrings: 'free', hand: null, players: 1, assumedTempo: 90, language: 'en' };
 const found: Offers = { offers: [], pairs: [], refusals: [] };
 
 describe('the fingering engine beside the page', () => {

@@ -6,7 +6,7 @@ import { partOf } from '../../support/partBuilder.ts';
 
 const part = partOf('{q=60} D5:1( E5:1 F5:1 G5:1 | A5:2 F5:1 D5:1) |');
 const ids = part.measures.flatMap(({ notes }) => notes.map(({ id }) => id));
-const question: Question = { from: ids[0]!, to: ids.at(-1)!, aim: 'usual', pencilled: [], standing: [], openStrings: 'free', hand: null, players: 8, assumedTempo: 90 };
+const question: Question = { from: ids[0]!, to: ids.at(-1)!, aim: 'usual', pencilled: [], standing: [], openStrings: 'free', hand: null, players: 8, assumedTempo: 90, language: 'en' };
 const finger = (note: string, value: 0 | 1 | 2 | 3 | 4): Mark => ({ note, value: { kind: 'finger', finger: value } });
 const string = (note: string, value: 1 | 2 | 3 | 4): Mark => ({ note, value: { kind: 'string', string: value } });
 
@@ -38,6 +38,13 @@ describe('fingerings for a passage of a part', () => {
       expect(sentences[0]).toMatch(/^Measure/);
     }
     expect(offers[3]!.beside).toEqual(pairs.find(({ a, b }) => a === 0 && b === 3)!.sentences);
+  });
+
+  it('are explained in the language asked for, with printed numbers', () => {
+    const inGerman = offersFor(part, { ...question, language: 'de' }).offers;
+    expect(inGerman.map(({ marks }) => marks)).toEqual(offers.map(({ marks }) => marks));
+    expect(inGerman[0]!.totals).toMatch(/^a: \d+ Lagenwechsel, \d+ Saitenwechsel/);
+    expect(inGerman[1]!.beside[0]).toMatch(/^Takt (1|2|1 bis 2): a /);
   });
 
   it('keep to what is pencilled', () => {

@@ -16,6 +16,9 @@ describe('keys on the stand', () => {
     ['z takes back', press('z'), { do: 'undo' }],
     ['Shift z writes again', press('Z', { shift: true }), { do: 'redo' }],
     ['plus votes for, on layouts that need Shift for it too', press('+', { shift: true }), { do: 'for' }],
+    ['Ctrl P lays the part out for paper', press('p', { control: true }), { do: 'print' }],
+    ['Space is heard by one player', press(' '), { do: 'hear' }],
+    ['Shift Space by the section', press(' ', { shift: true }), { do: 'hearSection' }],
     ['the question mark lists the keys', press('?', { shift: true }), { do: 'keys' }],
     ['capitals with the lock on still mean the letter', press('C'), { do: 'mark', sign: 'change' }],
   ])('%s', (_, command, expected) => {

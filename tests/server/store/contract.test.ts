@@ -75,6 +75,31 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
     });
   });
 
+  describe('attention', () => {
+    it('what was seen never goes back, and is one’s own', async () => {
+      const { player, principal, part } = it1;
+      expect(await store.attention.seen(player.id)).toEqual(new Map());
+      expect([await store.attention.see(player.id, part, 4), await store.attention.see(player.id, part, 2), await store.attention.see(player.id, randomUUID(), 9)]).toEqual([true, true, false]);
+      expect(await store.attention.seen(player.id)).toEqual(new Map([[part, 4]]));
+      expect(await store.attention.seen(principal.id)).toEqual(new Map());
+    });
+
+    it('an address is kept, changed and forgotten; whoever gave one is written to', async () => {
+      const { player, part } = it1;
+      const { attention } = store;
+      expect(await attention.letters(player.id)).toBeNull();
+      await attention.setLetters(player.id, { address: 'old@orchestra.example', language: 'en' });
+      await attention.setLetters(player.id, { address: 'mona@orchestra.example', language: 'it' });
+      expect(await attention.letters(player.id)).toEqual({ address: 'mona@orchestra.example', language: 'it' });
+      await attention.tell(player.id, new Map([[part, 7]]), { sentAt: NOW });
+      const known = (await attention.correspondents()).find(({ person }) => person === player.id);
+      expect(known).toEqual({ person: player.id, name: player.name, address: 'mona@orchestra.example', language: 'it', sentAt: NOW, remindedAt: null, known: new Map([[part, 7]]) });
+      await attention.setLetters(player.id, null);
+      await attention.setLetters(player.id, null);
+      expect([await attention.letters(player.id), (await attention.correspondents()).some(({ person }) => person === player.id)]).toEqual([null, false]);
+    });
+  });
+
   describe('sections', () => {
     it('a name is given once', async () => {
       expect(await store.sections.add('Basses', 'double-bass')).toMatchObject({ name: 'Basses', seats: [], principal: null, settings: {} });

@@ -7,7 +7,7 @@ import { troubleText } from '../../../library/http.ts';
 import { pieceFindings } from '../../../library/pieces.ts';
 import { useLoaded } from '../../../library/useLoaded.ts';
 import { PlaceLink } from '../../../ui/PlaceLink.tsx';
-import { capital } from '../../../words/english.ts';
+import { capital } from '../../../words/capital.ts';
 import { words } from '../../../words/words.ts';
 
 /** Shown at once; the worst come first. Chosen, not measured. */
@@ -21,7 +21,7 @@ function One({ part, finding }: { part: string; finding: PieceFinding }): ReactN
         <SpectaclesInline dark={lensOf(seats)} /> {text}
       </p>
       <p>
-        <span>{[capital(seatWords(seats)), words.rules.severities[severity]].join(' · ')}</span>
+        <span>{[capital(seatWords(seats, words.marks)), words.rules.severities[severity]].join(' · ')}</span>
         <PlaceLink to={{ at: 'stand', part, measure }}>{words.piece.onStand(where)}</PlaceLink>
         <PlaceLink to={{ at: 'rules', rule }}>{words.rules.why}</PlaceLink>
       </p>

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Run } from '../../../../core/matching/run.ts';
-import { capital } from '../../../words/english.ts';
+import { capital } from '../../../words/capital.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 import { measureName } from '../sentence.ts';

@@ -1,5 +1,4 @@
 import type { HandMoment } from '../../../../core/fingering/explain/handPath.ts';
-import { HAND_IN_ENGLISH } from '../../../../core/fingering/words/english.ts';
 import { words } from '../../../words/words.ts';
 import type { BoardShapes } from './boardShapes.ts';
 
@@ -7,9 +6,9 @@ import type { BoardShapes } from './boardShapes.ts';
 export function boardSentence(shapes: BoardShapes, { finger, position, stopped }: HandMoment): string {
   const { frame, strings, string, thumb, reach } = shapes;
   const on = words.board.string(strings[string - 1]!.name);
-  const where = thumb ? words.board.thumb : HAND_IN_ENGLISH.position(position);
+  const where = thumb ? words.board.thumb : words.board.hand.position(position);
   const [low, high] = [Math.round(frame.low), Math.round(frame.high)];
   if (stopped === null) return words.board.open(on, where, low, high);
-  const lead = words.board.stopped(on, HAND_IN_ENGLISH.finger(finger), Math.round(stopped), where, low, high);
+  const lead = words.board.stopped(on, words.board.hand.finger(finger), Math.round(stopped), where, low, high);
   return reach ? `${lead} ${words.board.reach(Math.round(reach.mm))}` : lead;
 }

@@ -7,6 +7,7 @@ import { BoardView } from '../board/BoardView.tsx';
 import type { Desk } from '../desk.ts';
 import { pencilled } from '../shownMarks.ts';
 import { Slip } from '../Slip.tsx';
+import { HearRow } from '../hearing/HearRow.tsx';
 import { toldIn } from './compared.ts';
 import { HandPicture } from './HandPicture.tsx';
 import { StepRow } from './StepRow.tsx';
@@ -35,13 +36,14 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
   );
 }
 
-function Whole({ desk, offer, letter, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'drawing'>): ReactNode {
+function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'index' | 'drawing'>): ReactNode {
   const name = words.offers.label(letter);
   const setting = useMemo(() => ({ told: toldIn(offer) }), [offer]);
   return (
     <div className="offer-whole">
       <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} setting={setting} onNote={(note) => desk.move({ type: 'put', at: note })} />
       <div className="told">
+        <HearRow desk={desk} index={index} />
         <p>
           <b>{words.section.inWords}</b> {offer.totals} {offer.beside.join(' ')}
         </p>
@@ -117,7 +119,7 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
           </p>
         </article>
       </div>
-      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} drawing={drawing} /> : null}
+      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} index={index} drawing={drawing} /> : null}
     </>
   );
 }

@@ -1,7 +1,6 @@
 import { useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import { measureHistory } from '../../../../core/agreement/measureHistory.ts';
 import { usePartLog } from '../../../library/usePartLog.ts';
-import { day } from '../../../words/english.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 import { measureName } from '../sentence.ts';
@@ -14,11 +13,12 @@ export function PastView({ desk, measure }: { desk: Desk; measure: number }): Re
   const { value: log, fault, again } = usePartLog(desk.view.id, confirmed.seq);
   const [lit, setLit] = useState<number | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
+  const moments = useMemo(() => (log ? measureHistory(log, measure) : []), [log, measure]);
+  const come = log !== undefined && log !== null;
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
-    heading.current?.scrollIntoView({ block: 'nearest' });
-  }, []);
-  const moments = useMemo(() => (log ? measureHistory(log, measure) : []), [log, measure]);
+    heading.current?.scrollIntoView({ block: 'start' });
+  }, [come]);
   const shapes = useMemo(() => pastShapes(moments), [moments]);
   const name = (slip: string): string => {
     const found = confirmed.proposals[slip];
@@ -43,12 +43,12 @@ export function PastView({ desk, measure }: { desk: Desk; measure: number }): Re
       {moments.length ? (
         <>
           <div className="past-scroll" role="group" aria-label={words.past.picture} tabIndex={0}>
-            <PastPicture shapes={shapes} name={name} dayOf={(at) => day(at)} label={words.past.sum(shapes.lanes.filter(({ slip }) => slip !== null).length, moments.length)} lit={lit} onPoint={setLit} />
+            <PastPicture shapes={shapes} name={name} dayOf={(at) => words.day(at)} label={words.past.sum(shapes.lanes.filter(({ slip }) => slip !== null).length, moments.length)} lit={lit} onPoint={setLit} />
           </div>
           <ol>
             {moments.map(({ at, name: who, kind, slip, text }, i) => (
               <li key={i} className={lit === i ? 'lit' : undefined} onPointerEnter={() => setLit(i)} onPointerLeave={() => setLit(null)}>
-                {i === 0 || day(at) !== day(moments[i - 1]!.at) ? <time dateTime={at}>{day(at)}</time> : null} <b>{who}</b> {words.past.kinds[kind](slip === null ? null : name(slip))}
+                {i === 0 || words.day(at) !== words.day(moments[i - 1]!.at) ? <time dateTime={at}>{words.day(at)}</time> : null} <b>{who}</b> {words.past.kinds[kind](slip === null ? null : name(slip))}
                 {text ? `: ${text}` : ''}
               </li>
             ))}

@@ -2,7 +2,6 @@ import { quarters } from '../../../music/time.ts';
 import { bySeats } from '../../bySeats.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
-import { counted } from '../../words.ts';
 
 export default defineRule({
   id: 'bow/change-past-note',
@@ -25,7 +24,7 @@ export default defineRule({
           seats,
           exposure: exposureAt(head.dynamic, part.settings.assumedDynamic),
           place: `${head.id}@${value}`,
-          facts: { after: counted(value, 'quarter'), length: length ? counted(length, 'quarter') : 'no time of its own' },
+          facts: { after: { count: value, of: 'quarter' }, length: length ? { count: length, of: 'quarter' } : { count: 0, of: 'quarter' } },
         });
       }
     }

@@ -58,9 +58,9 @@ export default defineRule({
         exposure: exposureAt(dynamic, settings.assumedDynamic),
         facts: {
           seconds: tenths(seconds),
-          dynamic: dynamic ?? `${bowDynamic(dynamic, settings.assumedDynamic)} (none is printed yet)`,
+          dynamic: dynamic ?? { assumedDynamic: bowDynamic(dynamic, settings.assumedDynamic) },
           bow: tenths(seconds / used),
-          tempo: part.tempo.isAssumed(stroke.pieces[0]!.event.from) ? ` if a quarter goes at ${settings.assumedTempo}` : '',
+          tempo: part.tempo.isAssumed(stroke.pieces[0]!.event.from) ? { assumedTempo: settings.assumedTempo } : '',
         },
       };
       if (used > settings.bowsOutOfReach) report({ ...finding, message: 'outOfReach', severity: 'cannotPlay' });

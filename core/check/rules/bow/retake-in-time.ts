@@ -37,7 +37,7 @@ export default defineRule({
             seats,
             exposure: exposureAt(head.dynamic, assumedDynamic),
             place: `${head.id}/${hundredths(value)}`,
-            facts: { seconds: hundredths(value), needed: retakeTime, tempo: part.tempo.isAssumed(from) ? ` if a quarter goes at ${assumedTempo}` : '' },
+            facts: { seconds: hundredths(value), needed: retakeTime, tempo: part.tempo.isAssumed(from) ? { assumedTempo } : '' },
           });
         }
       }

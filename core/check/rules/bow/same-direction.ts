@@ -3,7 +3,6 @@ import type { SeatId } from '../../../music/seat.ts';
 import { exposureAt } from '../../exposure.ts';
 import { beginsAnew } from '../../knownDirections.ts';
 import { defineRule } from '../../rule.ts';
-import { counted } from '../../words.ts';
 
 interface Clash {
   before: Stroke;
@@ -62,7 +61,7 @@ export default defineRule({
       const exposure = exposureAt(dynamic, settings.assumedDynamic);
       const place = { measure: stroke.begins.measure, notes: [id, headOf(before).id], seats, place: key };
       const bow = stroke.direction!;
-      if (between) report({ ...place, message: 'miscounted', severity: 'worthALook', exposure: exposure / 2, facts: { bow, other: turned(bow), between: counted(between, 'unmarked bow') } });
+      if (between) report({ ...place, message: 'miscounted', severity: 'worthALook', exposure: exposure / 2, facts: { bow, other: turned(bow), between: { count: between, of: 'unmarked bow' } } });
       else if (before.printed && stroke.printed) report({ ...place, message: 'printedTwice', severity: 'worthALook', exposure: exposure / 2, facts: { bow } });
       else report({ ...place, message: 'twice', exposure, facts: { bow } });
     }

@@ -2,12 +2,10 @@ import { playedAnywhere } from '../../../matching/anywhere.ts';
 import { type Line, linesOf } from '../../../matching/line.ts';
 import type { Run } from '../../../matching/run.ts';
 import type { Part } from '../../../music/part.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import type { BowAtEvent } from '../../bowsOnLine.ts';
 import { exposureAt } from '../../exposure.ts';
 import { ownBows } from '../../ownBows.ts';
 import { defineRule } from '../../rule.ts';
-import { measureName } from '../../words.ts';
 
 const matched = new WeakMap<Part, { least: number; runs: Run[] }>();
 
@@ -45,7 +43,6 @@ export default defineRule({
     const lines = linesOf(part.part);
     const { marked } = ownBows(part);
     if (!marked.some((line) => line.some((bow) => byMark(bow)))) return;
-    const nameOf = new Map(part.part.measures.map((measure) => [measure.ordinal, measureName(measure)]));
     for (const run of runsIn(part.part, part.settings.sameMusicNotes)) {
       const at = onSameBeat(lines, run) ? firstAgainst(run, marked) : null;
       if (at === null) continue;
@@ -57,7 +54,7 @@ export default defineRule({
         notes: [event.head.id, model.head.id],
         seats: [],
         exposure: exposureAt(event.head.dynamic, part.settings.assumedDynamic),
-        facts: { pitch: event.head.pitch ? pitchName(event.head.pitch) : 'this note', bow, other, before: nameOf.get(model.measure)! },
+        facts: { pitch: { pitch: event.head.pitch ?? null }, bow, other, before: { measure: model.measure } },
       });
     }
   },

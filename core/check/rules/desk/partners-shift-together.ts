@@ -1,9 +1,7 @@
 import { isOutside, partnerOf, type SeatId } from '../../../music/seat.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { exposureOfScore } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
 import { type Shift, shiftReader } from '../../shifts.ts';
-import { counted } from '../../words.ts';
 
 /** However short the part, this many are worth saying. Chosen, not measured. */
 const ALWAYS = 3;
@@ -50,7 +48,7 @@ export default defineRule({
         seats,
         rank: shift.score,
         exposure: exposureOfScore(shift.score),
-        facts: { distance: counted(Math.round(shift.moves), 'semitone'), pitch: pitchName(head.pitch!) },
+        facts: { distance: { count: Math.round(shift.moves), of: 'semitone' }, pitch: { pitch: head.pitch! } },
       });
     }
   },

@@ -1,12 +1,10 @@
 import { audibleSlide } from '../../../hand/audibleSlide.ts';
 import { leastTime } from '../../../hand/moveTime.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { soundingOf } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import { type MarkedStep, markedSteps } from '../../markedSteps.ts';
 import { defineRule } from '../../rule.ts';
 import { readingsOf, type StepReading } from '../../stepReading.ts';
-import { counted } from '../../words.ts';
 
 /** However short the part, this many are worth saying. Chosen, not measured. */
 const ALWAYS = 1;
@@ -53,7 +51,7 @@ export default defineRule({
         seats: step.seats,
         rank: index * Math.abs(travelOf(step, reading)) * exposureAt(head.dynamic, assumedDynamic),
         exposure: index * exposureAt(head.dynamic, assumedDynamic),
-        facts: { distance: counted(Math.max(1, Math.round(Math.abs(travelOf(step, reading)))), 'semitone'), pitch: pitchName(head.pitch!) },
+        facts: { distance: { count: Math.max(1, Math.round(Math.abs(travelOf(step, reading)))), of: 'semitone' }, pitch: { pitch: head.pitch! } },
       });
     }
   },

@@ -1,6 +1,5 @@
 import { handMoves } from '../../../hand/handPlace.ts';
 import type { Instrument } from '../../../instruments/instrument.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { soundingOf } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import { type MarkedStep, type MarkedStop, markedSteps } from '../../markedSteps.ts';
@@ -53,7 +52,7 @@ export default defineRule({
           notes: [head.id, there.from.event.head.id, back.to.event.head.id],
           seats,
           exposure: exposureAt(head.dynamic, part.settings.assumedDynamic),
-          facts: { pitch: pitchName(head.pitch!), finger: there.to.finger },
+          facts: { pitch: { pitch: head.pitch! }, finger: there.to.finger },
         });
       }
     }

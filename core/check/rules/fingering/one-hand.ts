@@ -1,4 +1,3 @@
-import { pitchName } from '../../../music/pitch.ts';
 import { markedDoubleStops } from '../../doubleStops.ts';
 import { exposureAt } from '../../exposure.ts';
 import type { Severity } from '../../finding.ts';
@@ -41,7 +40,7 @@ export default defineRule({
         severity: severityOf(found),
         place: `${event.head.id}/${marks.map(({ finger, string }) => `${finger ?? ''}.${string ?? ''}`).join('/')}`,
       };
-      const facts = { low: pitchName(low.pitch!), high: pitchName(high.pitch!) };
+      const facts = { low: { pitch: low.pitch! }, high: { pitch: high.pitch! } };
       if (found.kind === 'wide') report({ ...place, message: 'wide', facts: { ...facts, mm: Math.round(found.mm) } });
       else report({ ...place, message: found.kind, facts });
     }

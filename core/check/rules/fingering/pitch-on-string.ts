@@ -1,6 +1,5 @@
 import { harmonicSounding, harmonicTouched } from '../../../hand/harmonics.ts';
 import { canSoundOn, semitonesAbove, stringsFor } from '../../../hand/place.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { soundingOf } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import { fingeredNotes } from '../../fingeredNotes.ts';
@@ -26,7 +25,7 @@ export default defineRule({
       const { pitch } = event.head;
       if (midi === undefined || !pitch) continue;
       const place = { measure: event.measure, notes: [event.head.id], seats, exposure: exposureAt(event.head.dynamic, settings.assumedDynamic), place: `${event.head.id}/${marks.finger ?? ''}/${marks.string ?? ''}/${marks.harmonic ?? ''}` };
-      const name = pitchName(pitch);
+      const name = { pitch: pitch };
       if (!marks.string) {
         if (midi < instrument.openStrings[3] && !stringsFor(instrument, midi).length) report({ ...place, message: 'belowInstrument', facts: { pitch: name } });
         continue;

@@ -1,6 +1,5 @@
 import { reachOf, zoneOf, type Zone } from '../../../hand/reach.ts';
 import { placeOnString } from '../../../hand/place.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import type { Instrument, Millimetres } from '../../../instruments/instrument.ts';
 import { soundingOf } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
@@ -42,7 +41,7 @@ export default defineRule({
         notes: [head.id, from.event.head.id],
         seats: step.seats,
         exposure: exposureAt(head.dynamic, part.settings.assumedDynamic),
-        facts: { pitch: pitchName(head.pitch!), mm: Math.round(mm), from: from.finger, to: to.finger },
+        facts: { pitch: { pitch: head.pitch! }, mm: Math.round(mm), from: from.finger, to: to.finger },
       });
     }
   },

@@ -1,11 +1,9 @@
 import type { BowEvent } from '../../../bowing/events.ts';
 import type { SeatId } from '../../../music/seat.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import type { Players } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import { kinIn } from '../../kinIn.ts';
 import { defineRule } from '../../rule.ts';
-import { measureName } from '../../words.ts';
 
 /** What comes before and after may ask for another hand: this many notes at each end of the passage are not compared. Chosen, not measured. */
 const MARGIN = 2;
@@ -43,7 +41,7 @@ export default defineRule({
         seats,
         exposure: exposureAt(again.head.dynamic, part.settings.assumedDynamic),
         place: `${name}/${key}`,
-        facts: { pitch: pitchName(again.head.pitch!), finger: marksOn(again.head.id).finger!, other: marksOn(model.head.id).finger!, before: measureName(part.part.measures[model.measure - 1]!) },
+        facts: { pitch: { pitch: again.head.pitch! }, finger: marksOn(again.head.id).finger!, other: marksOn(model.head.id).finger!, before: { measure: model.measure } },
       });
     }
   },

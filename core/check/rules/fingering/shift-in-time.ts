@@ -1,5 +1,4 @@
 import { leastTime } from '../../../hand/moveTime.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { exposureAt } from '../../exposure.ts';
 import { markedSteps } from '../../markedSteps.ts';
 import { defineRule } from '../../rule.ts';
@@ -42,7 +41,7 @@ export default defineRule({
         seats: step.seats,
         exposure: exposureAt(head.dynamic, assumedDynamic),
         place: `${head.id}/${from.event.head.id}/${from.finger}${to.finger}`,
-        facts: { pitch: pitchName(head.pitch!), finger: to.finger, mm: Math.round(mm), needs: milliseconds(needs), available: milliseconds(available) },
+        facts: { pitch: { pitch: head.pitch! }, finger: to.finger, mm: Math.round(mm), needs: milliseconds(needs), available: milliseconds(available) },
       });
     }
   },

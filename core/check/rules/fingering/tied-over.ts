@@ -1,6 +1,5 @@
 import type { BowEvent, Voice } from '../../../bowing/events.ts';
 import type { Note } from '../../../music/part.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
 import { stringNumeral } from '../../words.ts';
@@ -40,7 +39,7 @@ export default defineRule({
             const [finger, strings] = reading.split('|') as [string, string];
             const [began, string] = strings.split('>') as [string, string | undefined];
             const place = { measure: event.measure, notes: [note.id, start.note.id], seats, exposure: exposureAt(note.dynamic, part.settings.assumedDynamic), place: `${note.id}/${reading}` };
-            const pitch = pitchName(note.pitch);
+            const pitch = { pitch: note.pitch };
             if (string !== undefined) report({ ...place, message: 'otherString', severity: 'cannotPlay', facts: { pitch, string, began } });
             else report({ ...place, message: 'again', facts: { pitch, finger } });
           }

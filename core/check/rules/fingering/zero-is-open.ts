@@ -1,7 +1,6 @@
 import { harmonicSounding } from '../../../hand/harmonics.ts';
 import { openStringAt, semitonesAbove } from '../../../hand/place.ts';
 import type { Instrument, StringNumber } from '../../../instruments/instrument.ts';
-import { pitchName } from '../../../music/pitch.ts';
 import { soundingOf } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import { fingeredNotes } from '../../fingeredNotes.ts';
@@ -35,7 +34,7 @@ export default defineRule({
       if (open !== null && (marks.string === undefined || instrument.openStrings[marks.string - 1] === midi)) continue;
       const place = { measure: event.measure, notes: [event.head.id], seats, exposure: exposureAt(event.head.dynamic, settings.assumedDynamic), place: `${event.head.id}/${marks.finger ?? ''}/${marks.string ?? ''}/${marks.harmonic ?? ''}` };
       const harmonic = harmonicStringFor(instrument, midi, marks.string);
-      const name = pitchName(pitch);
+      const name = { pitch: pitch };
       if (harmonic) report({ ...place, message: 'perhapsHarmonic', severity: 'worthALook', facts: { pitch: name, string: stringNumeral(harmonic) } });
       else if (marks.string) report({ ...place, message: 'stoppedPitch', facts: { pitch: name, string: stringNumeral(marks.string), open: instrument.stringNames[marks.string - 1]! } });
       else report({ ...place, message: 'noOpenString', facts: { pitch: name } });

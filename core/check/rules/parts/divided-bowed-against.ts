@@ -27,7 +27,7 @@ export default defineRule({
   why: 'In the same rhythm the voices are meant as one sound, and a player who holds both has only one bow. Voices in different rhythms are left alone.',
   source: ['common-practice'],
   messages: {
-    against: 'In {where} the two voices move together but are bowed against each other, {upper} above and {lower} below ({who}). Turn one of the two signs round.',
+    against: 'In {where} the two voices move together but are bowed against each other, {upper}-bow above and {lower}-bow below ({who}). Turn one of the two signs round.',
   },
   check(part, report) {
     if (part.voices.length < 2) return;
@@ -42,7 +42,7 @@ export default defineRule({
           });
           for (const { value, seats } of readings) {
             const [{ head, measure }, below] = [one[a]!, other[b]!];
-            report({ message: 'against', measure, notes: [head.id, below.head.id], seats, exposure: exposureAt(head.dynamic, part.settings.assumedDynamic), place: `${head.id}/${below.head.id}/${value}`, facts: { upper: `${value}-bow`, lower: `${turned(value)}-bow` } });
+            report({ message: 'against', measure, notes: [head.id, below.head.id], seats, exposure: exposureAt(head.dynamic, part.settings.assumedDynamic), place: `${head.id}/${below.head.id}/${value}`, facts: { upper: value, lower: turned(value) } });
           }
         }
       }),

@@ -33,7 +33,7 @@ export default defineRule({
         notes: [next.head.id, last.head.id],
         seats: [],
         exposure: exposureAt(next.head.dynamic, assumedDynamic) / 2,
-        facts: { seconds: Math.round(seconds * 10) / 10, needed: muteTime, tempo: part.tempo.isAssumed(last.from) ? ` if a quarter goes at ${assumedTempo}` : '' },
+        facts: { seconds: Math.round(seconds * 10) / 10, needed: muteTime, tempo: part.tempo.isAssumed(last.from) ? { assumedTempo } : '' },
       });
     }
   },

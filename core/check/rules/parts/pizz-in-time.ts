@@ -28,7 +28,7 @@ export default defineRule({
           notes: [event.head.id, before.head.id],
           seats: [],
           exposure: exposureAt(event.head.dynamic, assumedDynamic) / 2,
-          facts: { seconds: Math.round(seconds * 100) / 100, tempo: part.tempo.isAssumed(before.from) ? ` if a quarter goes at ${assumedTempo}` : '' },
+          facts: { seconds: Math.round(seconds * 100) / 100, tempo: part.tempo.isAssumed(before.from) ? { assumedTempo } : '' },
         });
       });
     }

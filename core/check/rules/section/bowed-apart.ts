@@ -1,7 +1,6 @@
 import { bowedApart } from '../../bowedApart.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
-import { seatsInWords } from '../../words.ts';
 
 export default defineRule({
   id: 'section/bowed-apart',
@@ -22,7 +21,7 @@ export default defineRule({
         notes: [id],
         seats: part.seats.filter((seat) => up.includes(seat) || down.includes(seat)),
         exposure: exposureAt(dynamic, part.settings.assumedDynamic),
-        facts: { up: seatsInWords(up, part.seats), down: seatsInWords(down, part.seats) },
+        facts: { up: { seats: up }, down: { seats: down } },
       });
     }
   },

@@ -1,10 +1,8 @@
-import { pitchName } from '../../../music/pitch.ts';
 import { besideOthers, type Bowing, type SharedPassage } from '../../besideOthers.ts';
 import type { SectionContext } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import type { KnownDirection } from '../../knownDirections.ts';
 import { defineRule } from '../../rule.ts';
-import { listed } from '../../words.ts';
 
 interface Clash {
   own: Bowing;
@@ -73,7 +71,7 @@ export default defineRule({
         seats: [],
         exposure: message === 'printed' ? exposure / 2 : exposure,
         besides: [bow.direction, ...sections].join(' '),
-        facts: { bow: bow.direction, theirs: theirs.direction, other: listed([...sections]), pitch: pitch ? pitchName(pitch) : 'this note' },
+        facts: { bow: bow.direction, theirs: theirs.direction, other: { names: [...sections] }, pitch: { pitch: pitch ?? null } },
       });
     }
   },

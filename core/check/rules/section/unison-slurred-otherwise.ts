@@ -1,8 +1,6 @@
-import { pitchName } from '../../../music/pitch.ts';
 import { besideOthers, type Bowing, type SharedPassage } from '../../besideOthers.ts';
 import { exposureAt } from '../../exposure.ts';
 import { defineRule } from '../../rule.ts';
-import { listed } from '../../words.ts';
 
 /** Notes on which one bow begins and the other goes on, though in print they agree; one a row, up to where both begin again. */
 function splitsIn(notes: SharedPassage['notes']): Bowing[] {
@@ -47,7 +45,7 @@ export default defineRule({
         seats: [],
         exposure: exposureAt(dynamic, part.settings.assumedDynamic),
         besides: [...sections].join(' '),
-        facts: { pitch: pitch ? pitchName(pitch) : 'this note', other: listed([...sections]) },
+        facts: { pitch: { pitch: pitch ?? null }, other: { names: [...sections] } },
       });
     }
   },

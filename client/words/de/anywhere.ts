@@ -1,0 +1,14 @@
+import type { Words } from '../en.ts';
+
+/** Without a line, on paper, and for the first time. */
+export const anywhere = {
+  newer: 'Eine neuere Seite ist da. Neu laden holt sie; nichts Geschriebenes geht verloren.',
+  asOf: 'Keine Verbindung zur Bibliothek. So lag es zuletzt hier.',
+  notKept: 'Keine Verbindung zur Bibliothek, und dies lag in letzter Zeit nicht hier. Öffnen Sie es einmal, wo es ein Netz gibt; dann bleibt es.',
+  laying: 'Die Seiten werden für das Papier ausgelegt.',
+  hints: {
+    note: 'Tippen Sie auf eine Note oder drücken Sie einen Pfeil; eine Ziffer schreibt einen Fingersatz.',
+    open: 'Enter öffnet den Takt: Was dort vorgeschlagen ist, hängt darunter.',
+    fingerings: 'f rechnet Fingersätze für das aus, was in der Hand ist.',
+  },
+} satisfies Words['anywhere'];

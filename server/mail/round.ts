@@ -1,0 +1,55 @@
+import type { Authority } from '../operations/authority.ts';
+import type { Store } from '../store/store.ts';
+import { waitingOf } from '../waiting/waitingOf.ts';
+import { letterFor } from './letterFor.ts';
+import type { Post } from './post.ts';
+
+export interface LettersHouse {
+  store: Store;
+  authority: Authority;
+  post: Post;
+  /** A person gets one letter at most in so many minutes. */
+  minutes: number;
+  /** Of the library, as it is opened in a browser. */
+  address: string;
+  log: (line: string, context?: unknown) => void;
+}
+
+/** Goes round once: whoever wants letters and has something to be told gets one, unless the last is too fresh. A letter the post does not take is tried again the next time. Gives how many went out. */
+export async function goRound({ store, authority, post, minutes, address, log }: LettersHouse, now: Date): Promise<number> {
+  let sent = 0;
+  for (const correspondent of await store.attention.correspondents()) {
+    if (correspondent.sentAt && now.getTime() - correspondent.sentAt.getTime() < minutes * 60_000) continue;
+    const person = await store.people.byId(correspondent.person);
+    if (!person) continue;
+    const letter = letterFor(correspondent, await waitingOf({ store, authority }, person, correspondent.known), now, { minutes, address });
+    if (!letter) continue;
+    try {
+      await post.send(letter);
+    } catch (reason) {
+      log('A letter was not taken by the post; it is tried again.', reason);
+      continue;
+    }
+    sent += 1;
+    await store.attention.tell(correspondent.person, letter.told, { sentAt: now, ...(letter.reminds ? { remindedAt: now } : {}) });
+  }
+  return sent;
+}
+
+/** How often it is looked whether a letter is due, in milliseconds. Chosen, not measured. */
+const LOOK_EVERY = 60_000;
+
+/** Goes round every minute, one round at a time, until stopped. */
+export function startRounds(house: LettersHouse): () => Promise<void> {
+  let under: Promise<unknown> | null = null;
+  const timer = setInterval(() => {
+    under ??= goRound(house, new Date())
+      .catch((reason: unknown) => house.log('A round of letters broke off; the next one goes on.', reason))
+      .finally(() => (under = null));
+  }, LOOK_EVERY);
+  return async () => {
+    clearInterval(timer);
+    await under;
+    house.post.close();
+  };
+}

@@ -1,0 +1,43 @@
+import { waitsFor, type Waiting } from '../../core/agreement/waiting/waitsFor.ts';
+import type { WaitingView } from '../../core/agreement/wire/http.ts';
+import type { Authority } from '../operations/authority.ts';
+import { rolesOf } from '../store/rolesOf.ts';
+import type { Store } from '../store/store.ts';
+
+/** What waits in one part, and what decides when it is told. */
+export interface WaitingPart {
+  part: WaitingView['parts'][number];
+  head: number;
+  /** ISO day. */
+  firstRehearsal: string | null;
+}
+
+interface House {
+  store: Store;
+  authority: Authority;
+}
+
+const measuresOf = (one: Waiting): number[] => (one.kind === 'named' ? [one.measure] : [one.measure, one.from]);
+
+async function numbersOf({ store }: House, part: string, waits: readonly Waiting[]): Promise<Record<number, string>> {
+  const measures = (await store.library.part(part))?.content.measures ?? [];
+  return Object.fromEntries(waits.flatMap(measuresOf).map((ordinal) => [ordinal, measures[ordinal - 1]?.number || String(ordinal)]));
+}
+
+/** What waits for a person in the parts of their sections, in the order of the shelf; also parts where nothing does. `since`: last row known, by part. */
+export async function waitingOf(house: House, person: { id: string; librarian: boolean }, since: ReadonlyMap<string, number>): Promise<WaitingPart[]> {
+  const { library, people } = house.store;
+  const [programmes, memberships] = await Promise.all([library.programmes(), people.memberships(person.id)]);
+  const all = programmes.flatMap((programme) => programme.works.flatMap((work) => work.parts.map((part) => ({ programme, work, part }))));
+  const found: WaitingPart[] = [];
+  for (const { programme, work, part } of all) {
+    const mine = memberships.find(({ section }) => section === part.section?.id);
+    const current = mine && part.head > 0 ? await house.authority.current(part.id) : null;
+    if (!mine || !current) continue;
+    const waits = waitsFor(current.state, { id: person.id, roles: rolesOf(person.librarian, mine.role === 'principal') }, since.get(part.id) ?? 0);
+    const numbers = waits.length ? await numbersOf(house, part.id, waits) : {};
+
+    found.push({ part: { id: part.id, name: part.name, work: { id: work.id, title: work.title }, programme: programme.id, waits, numbers }, head: current.place.head, firstRehearsal: programme.firstRehearsal });
+  }
+  return found;
+}

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { caretAsLeft, pencilAsLeft, type Left } from '../../../client/tools/leftStore.ts';
+
+const measures: Record<string, number> = { a: 1, b: 2, c: 2 };
+const measureOf = (note: string) => measures[note];
+const first = (measure: number) => ({ 1: 'a', 2: 'b' })[measure] ?? null;
+const left: Left = { at: 'c', from: 'b', open: 2, slip: 's', seat: '2i', held: 'ink', draft: [{ note: 'c', value: { kind: 'down' } }, { note: 'gone', value: { kind: 'up' } }] as unknown as Left['draft'] };
+
+describe('a stand that is come back to', () => {
+  it('has the rosin, the passage, the open measure, its slip and the seat as they were', () => {
+    expect(caretAsLeft(left, 2, first, measureOf, ['2i'])).toEqual({ at: 'c', from: 'b', open: 2, slip: 's', seat: '2i' });
+    expect(caretAsLeft(left, null, first, measureOf, ['2i'])).toMatchObject({ at: 'c' });
+  });
+
+  it('begins at the measure the address names where that is another, closed', () => {
+    expect(caretAsLeft(left, 1, first, measureOf, ['2i'])).toEqual({ at: 'a', from: 'a', open: null, slip: null, seat: '2i' });
+  });
+
+  it('begins anew where the note is gone, and shows the whole section where the seat is', () => {
+    expect(caretAsLeft({ ...left, at: 'gone' }, null, first, measureOf, [])).toEqual({ at: 'a', from: 'a', open: null, slip: null, seat: 'all' });
+  });
+
+  it('has what was pencilled on notes that are still there, under the same pencil', () => {
+    const pencil = pencilAsLeft(left, [], measureOf);
+    expect(pencil.held).toBe('ink');
+    expect(pencil.draft.map(({ note }) => note)).toEqual(['c']);
+    expect(pencilAsLeft(null, [], measureOf)).toMatchObject({ held: 'propose', draft: [] });
+  });
+});
