@@ -6,7 +6,7 @@ import { scaleRuns, type ScaleRun } from './scaleRuns.ts';
 
 /** The hand of the cello holds three notes of a scale on one string. */
 const GROUP = 3;
-/** Natural logs of likelihood ratios: groups of three kept; 1 a tone above an open string; the hand open for two tones, closed for a tone and a semitone. Chosen, not measured. */
+/** Natural logs of likelihood ratios: groups of three kept; 1 a tone above an open string; the hand open for two tones, closed for a tone and a semitone. Chosen on the studies and on Davidoff's printed scales. */
 const BY_GROUPS = 1.75;
 const FIRST_ABOVE_OPEN = 2;
 const SHAPE = 1;

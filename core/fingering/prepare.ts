@@ -83,7 +83,7 @@ function addPrior(chain: Chain, hand: Lattice, weight: number): void {
   chain.steps.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.steps[i]![s]!)));
 }
 
-/** An open string that begins a line stands out less than one between stopped notes: chosen, not measured. */
+/** An open string that begins a line stands out less than one between stopped notes: chosen on Davidoff's printed scales. */
 const FIRST_OPEN = 0.5;
 
 /** What the section has settled about open strings is known before the professionals are asked, or their habit of playing them would be all they say. */
