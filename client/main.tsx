@@ -6,6 +6,7 @@ import '@fontsource/alegreya-sans/500.css';
 import '@fontsource/alegreya-sans/700.css';
 import './ui/styles/tokens.css';
 import './ui/styles/page.css';
+import './ui/styles/widgets.css';
 import './ui/styles/ledge.css';
 import './ui/styles/music.css';
 import './ui/styles/stand.css';

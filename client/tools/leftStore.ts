@@ -37,7 +37,7 @@ export function caretAsLeft(left: Left | null, named: number | null, first: (mea
   const there = left?.at ? measureOf(left.at) : undefined;
   if (!left || there === undefined || (named !== null && named !== there)) return startCaret(first(named ?? 1), seat);
   const from = left.from !== null && measureOf(left.from) !== undefined ? left.from : left.at;
-  return { at: left.at, from, open: left.open, slip: left.slip, seat };
+  return { at: left.at, from, open: left.open, slip: left.slip, seat, reaching: false };
 }
 
 /** The pencil as it was left; what it had written on notes that are no more is gone. */

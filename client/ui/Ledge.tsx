@@ -6,7 +6,7 @@ import { words } from '../words/words.ts';
 import { Places } from './Places.tsx';
 
 /** The lip of the stand: thread, places, the sentence that says where one is, and what lies on it. */
-export function Ledge({ here, sentence, sub, hint, thread, line, moves, tools, className = '' }: { here: Place; sentence: ReactNode; sub?: ReactNode; hint?: ReactNode; thread?: ReactNode; line?: ReactNode; moves?: ReactNode; tools?: ReactNode; className?: string }): ReactNode {
+export function Ledge({ here, sentence, sub, hint, thread, line, moves, before, after, tools, className = '' }: { here: Place; sentence: ReactNode; sub?: ReactNode; hint?: ReactNode; thread?: ReactNode; line?: ReactNode; moves?: ReactNode; before?: ReactNode; after?: ReactNode; tools?: ReactNode; className?: string }): ReactNode {
   const newer = useNewer();
   const away = useAway();
   // The stand says itself what waits there.
@@ -18,10 +18,12 @@ export function Ledge({ here, sentence, sub, hint, thread, line, moves, tools, c
         <Places here={here} />
         {line ?? null}
         <div className={line ? 'stage offstage' : 'stage'}>
+          {line ? null : before}
           <div className="where" role="status" aria-live="polite" aria-atomic="true">
             <span>{sentence}</span>
             {second ? <em>{second}</em> : null}
           </div>
+          {line ? null : after}
           {line ? null : moves}
         </div>
         {tools}

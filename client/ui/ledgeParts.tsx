@@ -1,13 +1,14 @@
+import { Toolbar } from '@base-ui/react/toolbar';
 import type { ReactNode } from 'react';
 
-/** One key on the ledge: what it shows, the key on the keyboard, and what it does. */
+/** One key of a row on the ledge: what it shows, the key on the keyboard, and what it does. */
 export function LedgeKey({ label, cap, onPress, pressed, children }: { label: string; cap?: string; onPress: () => void; pressed?: boolean; children: ReactNode }): ReactNode {
   return (
-    <button type="button" className="ledge-key" title={cap ? `${label} (${cap})` : label} aria-pressed={pressed} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+    <Toolbar.Button className="ledge-key" title={cap ? `${label} (${cap})` : label} aria-pressed={pressed} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
       <span className="offstage">{label}</span>
       {children}
       {cap ? <Cap cap={cap} /> : null}
-    </button>
+    </Toolbar.Button>
   );
 }
 
@@ -26,11 +27,11 @@ function Cap({ cap }: { cap: string }): ReactNode {
   );
 }
 
-/** A word that does something, after its key; such words stand in a line under the sentence. */
-export function LedgeMove({ word, short, cap, onPress, on = false, big = false }: { word: string; short: string; cap: string; onPress: () => void; on?: boolean; /** In large letters on a phone. */ big?: boolean }): ReactNode {
+/** A word that does something, after its key, or for the finger where it has none; such words stand in a line under the sentence. */
+export function LedgeMove({ word, short, cap = '', onPress, on = false, big = false }: { word: string; short: string; cap?: string; onPress: () => void; on?: boolean; /** In large letters on a phone. */ big?: boolean }): ReactNode {
   return (
-    <button type="button" className={['ledge-move', on && 'on', big && 'big'].filter(Boolean).join(' ')} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
-      <b aria-hidden="true">{cap}</b> <span aria-hidden="true">{short}</span>
+    <button type="button" className={['ledge-move', on && 'on', big && 'big', !cap && 'by-touch'].filter(Boolean).join(' ')} title={word} onClick={onPress} onMouseDown={(event) => event.preventDefault()}>
+      {cap ? <b aria-hidden="true">{cap}</b> : null} <span aria-hidden="true">{short}</span>
       <span className="offstage">{word}</span>
     </button>
   );

@@ -4,6 +4,7 @@ import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
@@ -11,6 +12,8 @@ import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
+import { spoken } from './spoken.ts';
+import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const ROMAN = ['', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII', 'XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII', 'XXIII', 'XXIV'];
@@ -191,12 +194,15 @@ export const en = {
   compare,
   past,
   hearing,
+  spoken,
+  touch,
   beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
   away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
   awaySub: 'Mark on; it goes round when the line is back.',
   waiting: (n: number) => `${count(n, 'line')} on the way to the library.`,
   anywhere,
+  view,
   oldProgram: 'This page is older than the library. Load it again; your unsent marks are kept.',
   refusedSub: 'What was not taken is struck through and leaves with the next key.',
   renewed: 'The part on the stand was exchanged.',

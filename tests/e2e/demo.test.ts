@@ -234,9 +234,9 @@ describe('fingerings asked for at the stand', PATIENT, () => {
     await reachByTab('Note by note', 'Tab');
     await principal.press('Enter');
     await page.locator('.offers tr.lit').waitFor();
-    expect(await page.locator('.offers details[open] tr').count()).toBe(3);
+    expect(await page.locator('.offers .fold-inside tr').count()).toBe(3);
     await principal.press('Enter');
-    await page.locator('.offers details[open]').waitFor({ state: 'detached' });
+    await page.locator('.offers .fold-inside').waitFor({ state: 'detached' });
   });
 
   it('are taken into the pencil by Enter, laid as a slip, and seen by another player', async () => {
@@ -262,7 +262,7 @@ describe('fingerings asked for at the stand', PATIENT, () => {
     const { page } = player;
     await page.goto(`${line.origin}/`);
     await page.getByLabel(/Reach:/).fill('85');
-    await page.getByLabel('my fourth finger is short').check();
+    await page.getByRole('checkbox', { name: 'my fourth finger is short' }).check();
     await page.getByRole('button', { name: 'keep it for me' }).click();
     await page.getByRole('button', { name: 'forget it' }).waitFor();
     expect(await seriousViolations(page)).toEqual([]);

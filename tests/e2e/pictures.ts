@@ -18,7 +18,7 @@ export async function comparesTwo(player: Player, notes: readonly string[]): Pro
     await compare.locator(`[data-side="${side}"] [data-hand-note="${notes[1]}"].lit`).waitFor();
     expect(await compare.locator('[data-on-board]').nth(i).getAttribute('data-on-board')).toBe(notes[1]);
   }
-  await compare.locator('summary').click();
+  await compare.locator('.fold-word').click();
   await compare.locator(`[data-step="${notes[2]}"]`).hover();
   await page.locator(`.system [data-pointed="${notes[2]}"]`).waitFor();
   expect(await compare.locator('[data-on-board]').first().getAttribute('data-on-board')).toBe(notes[2]);

@@ -32,6 +32,13 @@ export class Reader {
     return JSON.parse(await this.#get(`/parts/${id}`)) as PartView;
   }
 
+  /** A new sign-in link for somebody; only the librarian is given one. */
+  async linkFor(person: string): Promise<string> {
+    const answer = await this.#context.request.post(`${this.#origin}/api/people/${person}/link`, { headers: { origin: this.#origin } });
+    if (!answer.ok()) throw new Error(`link: ${answer.status()} ${await answer.text()}`);
+    return ((await answer.json()) as { link: string }).link;
+  }
+
   text(path: string): Promise<string> {
     return this.#get(path);
   }

@@ -35,7 +35,7 @@ beforeAll(async () => {
   part = (await reader.work('Low Water')).parts[0]!.id;
   for (const page of Object.values(pages)) {
     await page.goto(`${house.origin}/section/${part}`);
-    await page.locator('.settled summary').focus();
+    await page.locator('.settled .fold-word').focus();
     await page.keyboard.press('Enter');
     await page.getByText('Open strings', { exact: true }).waitFor();
   }
@@ -52,18 +52,18 @@ describe('what a section has settled', PATIENT, () => {
   it('is opened by the keyboard without leaving the page, and read by a player who cannot change it', async () => {
     const { player } = pages;
     expect(new URL(player.url()).pathname).toBe(`/section/${part}`);
-    expect(await player.getByLabel('avoided on longer notes').isDisabled()).toBe(true);
+    expect(await player.getByRole('radio', { name: 'avoided on longer notes' }).isDisabled()).toBe(true);
     expect(await player.getByRole('button', { name: 'keep these' }).count()).toBe(0);
   });
 
   it('is changed by the principal from the keyboard and reaches a player’s open page', async () => {
     const { principal, player } = pages;
-    await principal.getByLabel('as each player likes').focus();
+    await principal.getByRole('radio', { name: 'as each player likes' }).focus();
     await principal.keyboard.press('ArrowDown');
     await principal.getByLabel('seconds a bow lasts at ff').focus();
     await principal.keyboard.press('Control+A');
     await principal.keyboard.type('3.2');
-    await principal.getByLabel('one player in four at most').check();
+    await principal.getByRole('radio', { name: 'one player in four at most' }).check();
     await principal.getByRole('button', { name: 'keep these' }).focus();
     await principal.keyboard.press('Enter');
     await principal.getByText('Kept for the whole section.').waitFor();
@@ -151,11 +151,11 @@ describe('a plan of the changes of a staggered passage', PATIENT, () => {
 
   it('is worked out anew when somebody is away', async () => {
     const { principal } = pages;
-    await principal.locator('.plan-form summary').click();
-    await principal.getByLabel('Oren Halvard').uncheck();
+    await principal.locator('.plan-form .fold-word').click();
+    await principal.getByRole('checkbox', { name: 'Oren Halvard' }).uncheck();
     await ofPlan().getByText(/among 11 players|among eleven players/).waitFor();
     await principal.getByRole('img', { name: /^Eleven seats/ }).waitFor();
-    await principal.getByLabel('Oren Halvard').check();
+    await principal.getByRole('checkbox', { name: 'Oren Halvard' }).check();
     await ofPlan().getByText(/among twelve players/).waitFor();
   });
 
@@ -318,7 +318,7 @@ describe('a look through the whole piece', PATIENT, () => {
 
   it('opens a part’s findings, and has no serious fault that axe knows of, at the size of a laptop and of a tablet', async () => {
     const { principal } = pages;
-    await piece().locator('summary', { hasText: 'Violin II' }).focus();
+    await piece().getByRole('button', { name: 'Violin II' }).focus();
     await principal.keyboard.press('Enter');
     await piece().getByRole('list', { name: 'To watch in Violin II' }).getByText(/the bow begins up on .* and down in .*Violin I/).waitFor();
     const found: string[] = [];
@@ -341,13 +341,15 @@ describe('a look through the whole piece', PATIENT, () => {
     const proposal = randomUUID();
     await ink('propose', { id: proposal, from: measure.ordinal, to: measure.ordinal, seats: 'all', why: 'As before.', marks: [{ note: measure.notes.find(({ rest }) => !rest)!.id, value: { kind: 'bow', bow: 'down' } }] });
     await ink('adopt', { proposal, revision: 1, why: '' });
+    // As one comes back to the window.
+    await page.evaluate(() => dispatchEvent(new Event('focus')));
     await piece().getByText(`This is from before something changed in ${name}.`).waitFor();
     await pressed('Look through it again');
     await piece().getByText('This is from before').waitFor({ state: 'detached' });
   });
 
   it('leads to the measure on the stand', async () => {
-    await piece().locator('summary', { hasText: /^Violin I\b(?! I)/ }).first().click();
+    await piece().getByRole('button', { name: /^Violin I\b(?! I)/ }).first().click();
     await piece().getByRole('link', { name: 'Measure 49, on the stand' }).first().click();
     await pages.principal.getByRole('status').filter({ hasText: 'Measure 49,' }).waitFor();
     expect(faults).toEqual([]);

@@ -10,6 +10,8 @@ export interface Caret {
   slip: string | null;
   /** Whose part is shown: of the whole section, or of one seat. */
   seat: SeatId | 'all';
+  /** The next note touched is the other end of a passage. */
+  reaching: boolean;
 }
 
 export interface Walk {
@@ -22,13 +24,14 @@ export type CaretAction =
   | { type: 'step'; by: 1 | -1; extend: boolean; walk: Walk }
   | { type: 'stepMeasure'; by: 1 | -1; extend: boolean; walk: Walk }
   | { type: 'open'; measure: number; slip: string | null }
+  | { type: 'reach' }
   | { type: 'close' }
   | { type: 'slip'; slip: string }
   | { type: 'seat'; seat: SeatId | 'all' };
 
-export const startCaret = (at: string | null, seat: SeatId | 'all' = 'all'): Caret => ({ at, from: at, open: null, slip: null, seat });
+export const startCaret = (at: string | null, seat: SeatId | 'all' = 'all'): Caret => ({ at, from: at, open: null, slip: null, seat, reaching: false });
 
-const put = (caret: Caret, at: string | undefined, extend: boolean): Caret => (at === undefined ? caret : { ...caret, at, from: extend ? (caret.from ?? at) : at });
+const put = (caret: Caret, at: string | undefined, extend: boolean): Caret => (at === undefined ? caret : { ...caret, at, from: extend || caret.reaching ? (caret.from ?? at) : at, reaching: false });
 
 /** First note of the next measure that has one; backwards to the start of this measure first, then of the one before. */
 function measureStep(at: string, by: 1 | -1, { ids, measureOf }: Walk): string | undefined {
@@ -53,6 +56,8 @@ export function caretReducer(caret: Caret, action: CaretAction): Caret {
       return put(caret, caret.at === null ? action.walk.ids[0] : measureStep(caret.at, action.by, action.walk), action.extend);
     case 'open':
       return { ...caret, open: action.measure, slip: action.slip };
+    case 'reach':
+      return { ...caret, reaching: !caret.reaching };
     case 'close':
       return { ...caret, open: null, slip: null };
     case 'slip':

@@ -19,7 +19,13 @@ interface Props {
 export function LedgeLine({ label, button, text = '', max, numeric = false, seats, onWrite, onLeave }: Props): ReactNode {
   const field = useRef<HTMLInputElement>(null);
   const [chosen, setChosen] = useState<Seats>(seats?.chosen ?? 'all');
-  useEffect(() => field.current?.focus(), []);
+  useEffect(() => {
+    const before = document.activeElement;
+    // Who came here by keyboard goes on from there.
+    const back = before instanceof HTMLElement && before.matches(':focus-visible') ? before : null;
+    field.current?.focus();
+    return () => back?.focus();
+  }, []);
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     const said = field.current?.value.trim() ?? '';

@@ -1,3 +1,5 @@
+import { Radio } from '@base-ui/react/radio';
+import { RadioGroup } from '@base-ui/react/radio-group';
 import type { ReactNode } from 'react';
 import { words } from '../../words/words.ts';
 import type { Held } from './reducer.ts';
@@ -18,13 +20,13 @@ function Picture({ held }: { held: Held }): ReactNode {
 export function Pencils({ held, ink, onHold }: { held: Held; ink: boolean; onHold(held: Held): void }): ReactNode {
   const all: Held[] = ink ? ['propose', 'alone', 'ink'] : ['propose', 'alone'];
   return (
-    <div className="pencils" role="radiogroup" aria-label={words.pencils.label}>
+    <RadioGroup className="pencils" aria-label={words.pencils.label} value={held} onValueChange={onHold}>
       {all.map((one) => (
-        <button key={one} type="button" role="radio" aria-checked={held === one} tabIndex={held === one ? 0 : -1} onClick={() => onHold(one)} onMouseDown={(event) => event.preventDefault()}>
+        <Radio.Root key={one} value={one} nativeButton render={<button type="button" />} onMouseDown={(event) => event.preventDefault()}>
           <Picture held={one} />
           {words.pencils[one]}
-        </button>
+        </Radio.Root>
       ))}
-    </div>
+    </RadioGroup>
   );
 }

@@ -1,3 +1,4 @@
+import { Toolbar } from '@base-ui/react/toolbar';
 import type { ReactNode } from 'react';
 import type { Stroke } from '../../drawing/figures.ts';
 import { SignPicture } from '../../drawing/Pencil.tsx';
@@ -44,7 +45,7 @@ function Written({ word, label, cap, onPress }: { word: string; label: string; c
 export function SignKeys({ more, onMore, onCommand, substituting }: { more: boolean; onMore(): void; onCommand(command: Command): void; substituting: boolean }): ReactNode {
   const rows = more ? [rest()] : first();
   return (
-    <div className="keys" role="toolbar" aria-label={words.signs.label}>
+    <Toolbar.Root className="keys" aria-label={words.signs.label}>
       {rows.map((row, i) => (
         <span key={i} className="key-row">
           {row.map(([stroke, label, cap, command]) => (
@@ -71,6 +72,6 @@ export function SignKeys({ more, onMore, onCommand, substituting }: { more: bool
           {more ? '1 2' : words.signs.short.more}
         </span>
       </LedgeKey>
-    </div>
+    </Toolbar.Root>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect, useState, type ReactNode } from 'react';
+import { sizesFor } from '../../engraving/sizes.ts';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
 import { fetchWaiting } from '../../library/waiting.ts';
@@ -8,6 +9,7 @@ import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { useHint } from '../../ui/hints.ts';
 import { rememberPart } from '../../ui/remembered.ts';
+import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 import { WaitingList } from '../waiting/WaitingList.tsx';
@@ -35,6 +37,8 @@ export function FolderPlace({ place }: { place: Extract<Place, { at: 'folder' }>
 
 function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place, { at: 'folder' }>; again(): void }): ReactNode {
   const { said, say, attempt } = useSay();
+  const size = useWindowSize();
+  const { music } = sizesFor(size.width, size.height);
   const waiting = useLoaded('waiting', fetchWaiting);
   const [chosen, choose] = useState<string | null>(null);
   const programme = shelf.programmes.find(({ id }) => id === place.programme);
@@ -62,7 +66,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       <main className="pages folder">
         <Head left={programme?.title ?? ''} middle={programme?.concert ? words.day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <TimeLine programme={programme} /> : null}
-        {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={120} words={words.staff.empty} />}
+        {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}

@@ -16,38 +16,39 @@ function PartCell({ cell, chosen, onChoose }: { cell: Cell; chosen: boolean; onC
       <span aria-hidden="true">
         <StageStaff stage={part.stage} label={stage} />
       </span>
+      <em aria-hidden="true">{part.name}</em>
       <b>{stage}</b>
       <span>{[part.open ? words.folder.open(part.open) : '', part.locked ? words.folder.locked : ''].filter(Boolean).join(' · ') || '\u00a0'}</span>
     </button>
   );
 }
 
-/** How far every part of the programme has come. A first touch chooses a part, a second lays it on the stand. */
+/** How far every part of the programme has come. Roles are said: on a narrow page the cells stand below their work, and stay a table. A first touch chooses a part, a second lays it on the stand. */
 export function Grid({ cells, chosen, onChoose }: { cells: Cells; chosen: string | null; onChoose(id: string): void }): ReactNode {
   return (
     <div className="grid-scroll">
-      <table className="works">
-        <thead>
-          <tr>
-            <th />
+      <table className="works" role="table">
+        <thead role="rowgroup">
+          <tr role="row">
+            <td />
             {cells.columns.map((section) => (
-              <th key={section?.id ?? 'none'} scope="col">
+              <th key={section?.id ?? 'none'} scope="col" role="columnheader">
                 {section?.name ?? words.folder.noSection}
                 {section ? <small>{words.folder.players(section.seats.filter(({ person }) => person).length, Math.ceil(section.seats.length / 2))}</small> : null}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody role="rowgroup">
           {cells.rows.map(({ work, parts }) => (
-            <tr key={work.id}>
-              <th scope="row">
+            <tr key={work.id} role="row">
+              <th scope="row" role="rowheader">
                 <i>{work.title}</i>
                 <small>{[work.composer, words.folder.measures(Math.max(0, ...work.parts.map(({ measures }) => measures)))].filter(Boolean).join(', ')}</small>
                 <small>{work.fileName}</small>
               </th>
               {parts.map((here, i) => (
-                <td key={i} className={here.some(({ part }) => part.id === chosen) ? 'chosen' : ''}>
+                <td key={i} role="cell" className={here.some(({ part }) => part.id === chosen) ? 'chosen' : ''}>
                   {here.map((cell) => (
                     <PartCell key={cell.part.id} cell={cell} chosen={cell.part.id === chosen} onChoose={onChoose} />
                   ))}

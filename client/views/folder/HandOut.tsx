@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Me, SectionView } from '../../../core/agreement/wire/http.ts';
 import { assignPart, changesAddress, exportAddress, sourceAddress } from '../../library/shelf.ts';
+import { Choice } from '../../ui/Choice.tsx';
 import { words } from '../../words/words.ts';
 import type { Act } from '../shelf/NewProgramme.tsx';
 import type { Cell } from './cells.ts';
@@ -26,21 +27,14 @@ export function HandOut({ me, cell, sections, act }: { me: Me; cell: Cell; secti
   const section = sections.find(({ id }) => id === part.section?.id);
   const leads = me.memberships.some((membership) => membership.section === part.section?.id && membership.role === 'principal');
   const mayExport = me.librarian || leads;
+  const desks = [{ value: '', word: words.folder.none }, ...sections.map(({ id, name }) => ({ value: id, word: name }))];
   return (
     <section className="hand-out" aria-labelledby="hand-out">
       <h2 id="hand-out">{words.folder.handOut(part.name, work.title)}</h2>
       {me.librarian ? (
-        <label className="assign">
-          <span>{words.folder.toSection}</span>
-          <select value={part.section?.id ?? ''} onChange={(event) => void act(async () => void (await assignPart(part.id, event.target.value || null)))}>
-            <option value="">{words.folder.none}</option>
-            {sections.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <p className="assign">
+          <Choice label={words.folder.toSection} options={desks} value={part.section?.id ?? ''} onChoose={(chosen) => void act(async () => void (await assignPart(part.id, chosen || null)))} />
+        </p>
       ) : null}
       <dl>
         {mayExport ? <Forms part={part.id} reader="section" label={words.folder.forSection} /> : null}

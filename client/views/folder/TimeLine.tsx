@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
+import { sizesFor } from '../../engraving/sizes.ts';
+import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
 
-const WIDTH = 1328;
 const DAY_MS = 86_400_000;
 
 interface Station {
@@ -20,15 +21,20 @@ export function stationsOf({ works, firstRehearsal, concert }: Shelf['programmes
 
 /** The days to the first rehearsal and the concert on one string, with today in rosin. */
 export function TimeLine({ programme, now = Date.now() }: { programme: Shelf['programmes'][number]; now?: number }): ReactNode {
+  const size = useWindowSize();
+  const { music, sp } = sizesFor(size.width, size.height);
+  const wide = music * sp;
   const stations = stationsOf(programme);
   const last = stations.at(-1)?.at ?? now;
   const first = Math.min(stations[0]?.at ?? now, now);
   if (stations.length < 2 || last - first < DAY_MS) return null;
-  const x = (at: number) => Math.round(((Math.min(at, last) - first) / (last - first)) * (WIDTH - 12) + 6);
-  const anchor = (at: number) => (x(at) < 60 ? 'start' : x(at) > WIDTH - 60 ? 'end' : 'middle');
+  const x = (at: number) => Math.round(((Math.min(at, last) - first) / (last - first)) * (wide - 12) + 6);
+  // What stands close before the next gives way to the left.
+  const crowded = (at: number) => stations.some((next) => x(next.at) > x(at) && x(next.at) - x(at) < 150);
+  const anchor = (at: number) => (x(at) < 60 ? 'start' : x(at) > wide - 60 || crowded(at) ? 'end' : 'middle');
   const near = stations.some(({ at }) => Math.abs(x(at) - x(now)) < 120);
   return (
-    <svg className="time" role="img" aria-label={`${words.folder.time}. ${stations.map(({ date, what }) => `${what} ${words.day(date)}`).join(', ')}; ${words.folder.today(words.day(new Date(now).toISOString()))}`} viewBox={`0 0 ${WIDTH} 80`}>
+    <svg className="time" role="img" aria-label={`${words.folder.time}. ${stations.map(({ date, what }) => `${what} ${words.day(date)}`).join(', ')}; ${words.folder.today(words.day(new Date(now).toISOString()))}`} viewBox={`0 0 ${wide} 80`}>
       <path className="rest" d={`M6 40H${x(last)}`} />
       <path className="past" d={`M6 40H${x(now)}`} />
       {stations.map(({ at, date, what }) => (

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { go } from '../../router.ts';
+import { keepsKeys } from '../../ui/keepsKeys.ts';
 import { neighbour, type Cells } from './cells.ts';
 
 const ARROWS: Record<string, readonly [number, number]> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
@@ -9,14 +10,14 @@ export function useFolderKeys(cells: Cells, chosen: string | null, onChoose: (pa
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const target = event.target as HTMLElement;
-      if (event.altKey || event.ctrlKey || event.metaKey || target.closest('input, select, textarea')) return;
+      if (event.altKey || event.ctrlKey || event.metaKey || keepsKeys(event)) return;
       // In a list that is open the arrows scroll.
-      const arrow = target.closest('details') ? undefined : ARROWS[event.key];
+      const arrow = target.closest('.fold') ? undefined : ARROWS[event.key];
       if (arrow) {
         const next = neighbour(cells, chosen, ...arrow);
         if (next) onChoose(next);
         event.preventDefault();
-      } else if (event.key === 'Enter' && chosen && !target.closest('a, button, summary')) go({ at: 'stand', part: chosen, measure: null });
+      } else if (event.key === 'Enter' && chosen && !target.closest('a, button')) go({ at: 'stand', part: chosen, measure: null });
       else if (event.key === 'Escape') go({ at: 'shelf' });
     };
     addEventListener('keydown', onKey);

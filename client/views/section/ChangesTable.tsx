@@ -3,6 +3,7 @@ import type { SectionPassage } from '../../../core/bowing/sectionBows.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { quarters } from '../../../core/music/time.ts';
 import { beatOf, numberOf, type PartIndex } from '../../library/partIndex.ts';
+import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 
 /** The picture row by row, for whoever reads rather than looks. */
@@ -13,8 +14,7 @@ export function ChangesTable({ passage, section, index }: { passage: SectionPass
     return words.section.moment(numberOf(measure), String(Math.round((quarters(begins.at) / quarters(beatOf(measure)) + 1) * 100) / 100));
   };
   return (
-    <details className="changes-table">
-      <summary>{words.section.table}</summary>
+    <Fold className="changes-table" word={words.section.table}>
       <table>
         <thead>
           <tr>
@@ -33,6 +33,6 @@ export function ChangesTable({ passage, section, index }: { passage: SectionPass
           ))}
         </tbody>
       </table>
-    </details>
+    </Fold>
   );
 }

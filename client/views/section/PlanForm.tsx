@@ -3,6 +3,8 @@ import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import type { SeatId } from '../../../core/music/seat.ts';
 import { findMeasure, numberOf, type PartIndex } from '../../library/partIndex.ts';
 import type { Passage } from '../../router.ts';
+import { Tick } from '../../ui/Tick.tsx';
+import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 
 interface Props {
@@ -42,8 +44,7 @@ export function PlanForm({ section, index, from, to, absent, onAbsent, onPlan, s
   };
   const turn = (seat: SeatId, here: boolean) => onAbsent(here ? absent.filter((other) => other !== seat) : [...absent, seat]);
   return (
-    <details className="folded rows plan-form">
-      <summary>{words.plan.form}</summary>
+    <Fold className="folded rows plan-form" word={words.plan.form}>
       <p>{words.plan.what}</p>
       <form onSubmit={onSubmit} key={`${from} ${to}`}>
         <p className="between">
@@ -60,12 +61,12 @@ export function PlanForm({ section, index, from, to, absent, onAbsent, onPlan, s
         <legend>{words.plan.who}</legend>
         <div className="by-seat">
           {section.seats.map(({ seat, person }) => (
-            <label key={seat} className="tick">
-              <input type="checkbox" checked={!absent.includes(seat)} onChange={(event) => turn(seat, event.currentTarget.checked)} /> {person?.name ?? words.seat.one(seat)}
-            </label>
+            <Tick key={seat} checked={!absent.includes(seat)} onTurn={(here) => turn(seat, here)}>
+              {person?.name ?? words.seat.one(seat)}
+            </Tick>
           ))}
         </div>
       </fieldset>
-    </details>
+    </Fold>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 import type { SectionPlan } from './useSectionPlan.ts';
 import { planSentences } from './planSentences.ts';
@@ -27,14 +28,13 @@ export function PlanWords({ plan, name, mayTake, onTake, onLeave }: { plan: Sect
         </ul>
       ) : null}
       {said && said.broken.length > FIRST ? (
-        <details>
-          <summary>{words.plan.more(said.broken.length - FIRST)}</summary>
+        <Fold word={words.plan.more(said.broken.length - FIRST)}>
           <ul>
             {said.broken.slice(FIRST).map((sentence, i) => (
               <li key={i}>{sentence}</li>
             ))}
           </ul>
-        </details>
+        </Fold>
       ) : null}
       {said?.advice ? <p className="watch">{said.advice}</p> : null}
       <p className="mend">

@@ -5,10 +5,14 @@ import { OPEN_STRINGS, type OpenStrings } from '../../../core/fingering/aims.ts'
 import { instrumentNamed } from '../../../core/instruments/instrumentNamed.ts';
 import type { InstrumentName } from '../../../core/music/part.ts';
 import { keepSettings } from '../../library/shelf.ts';
+import { OneOf } from '../../ui/OneOf.tsx';
+import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 import { isUsual, settledOf, SHARES, withoutSettled, withSettled } from './settledNumbers.ts';
 
 type Attempt = (act: () => Promise<string>) => Promise<void>;
+
+const shareWord = (one: number): string => (one === SHARES.strict ? words.settled.strict : one === SHARES.ordinary ? words.settled.ordinary : words.settled.ownShare(Math.round(one * 100)));
 
 /** What the section has settled for all its parts; read by everybody in it, changed by its principal or the librarian. */
 export function SettledForm({ section, mayChange, attempt, again }: { section: SectionView; mayChange: boolean; attempt: Attempt; again(): void }): ReactNode {
@@ -29,17 +33,12 @@ export function SettledForm({ section, mayChange, attempt, again }: { section: S
   const shares = [...new Set([SHARES.strict, SHARES.ordinary, settled.togetherShare])];
   const share = instrumentNamed(section.instrument as InstrumentName).bowShare;
   return (
-    <details className="folded settled rows">
-      <summary>{words.settled.title(section.name)}</summary>
+    <Fold className="folded settled rows" word={words.settled.title(section.name)}>
       <p>{mayChange ? words.settled.what : words.settled.whoSets}</p>
       <form onSubmit={onSubmit} key={JSON.stringify(settings)}>
         <fieldset disabled={!mayChange}>
           <legend>{words.settled.openStrings}</legend>
-          {OPEN_STRINGS.map((one) => (
-            <label key={one} className="tick">
-              <input type="radio" name="openStrings" value={one} defaultChecked={one === settled.openStrings} /> {words.settled.open[one]}
-            </label>
-          ))}
+          <OneOf label={words.settled.openStrings} name="openStrings" first={settled.openStrings} disabled={!mayChange} options={OPEN_STRINGS.map((one) => ({ value: one, word: words.settled.open[one] }))} />
         </fieldset>
         <fieldset disabled={!mayChange}>
           <legend>{words.settled.bowLasts}</legend>
@@ -55,12 +54,7 @@ export function SettledForm({ section, mayChange, attempt, again }: { section: S
         </fieldset>
         <fieldset disabled={!mayChange}>
           <legend>{words.settled.atOnce}</legend>
-          {shares.map((one) => (
-            <label key={one} className="tick">
-              <input type="radio" name="togetherShare" value={one} defaultChecked={one === settled.togetherShare} />{' '}
-              {one === SHARES.strict ? words.settled.strict : one === SHARES.ordinary ? words.settled.ordinary : words.settled.ownShare(Math.round(one * 100))}
-            </label>
-          ))}
+          <OneOf label={words.settled.atOnce} name="togetherShare" first={String(settled.togetherShare)} disabled={!mayChange} options={shares.map((one) => ({ value: String(one), word: shareWord(one) }))} />
         </fieldset>
         {mayChange ? (
           <p className="does">
@@ -71,6 +65,6 @@ export function SettledForm({ section, mayChange, attempt, again }: { section: S
           </p>
         ) : null}
       </form>
-    </details>
+    </Fold>
   );
 }

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { deskOf } from '../../../core/music/seat.ts';
+import { keepsKeys } from '../../ui/keepsKeys.ts';
 import type { Change } from './lanes.ts';
 
 type Here = { second: number; desk: number };
@@ -24,11 +25,11 @@ export function useChangeKeys(changes: readonly Change[], here: Here | null, onH
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const target = event.target as HTMLElement;
-      if (event.altKey || event.ctrlKey || event.metaKey || target.closest('input, select, textarea')) return;
+      if (event.altKey || event.ctrlKey || event.metaKey || keepsKeys(event)) return;
       if (event.key.startsWith('Arrow')) {
         onHere(stepChange(changes, here, event.key));
         event.preventDefault();
-      } else if (event.key !== 'Enter' || !target.closest('button, a, summary')) acts[event.key]?.();
+      } else if (event.key !== 'Enter' || !target.closest('button, a')) acts[event.key]?.();
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);

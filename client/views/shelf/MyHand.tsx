@@ -1,6 +1,7 @@
 import { useState, type FormEvent, type ReactNode } from 'react';
 import { fetchHand, forgetHand, keepHand } from '../../library/hand.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
+import { Tick } from '../../ui/Tick.tsx';
 import { words } from '../../words/words.ts';
 import type { Act } from './NewProgramme.tsx';
 
@@ -34,9 +35,9 @@ export function MyHand({ act }: { act: Act }): ReactNode {
           <span>{words.hand.reach(percent)}</span>
           <input type="range" min={80} max={110} step={1} value={percent} onChange={(event) => setMoved(Number(event.target.value))} />
         </label>
-        <label className="tick">
-          <input name="short" type="checkbox" defaultChecked={hand?.shortFourth ?? false} /> {words.hand.shortFourth}
-        </label>
+        <Tick name="short" first={hand?.shortFourth ?? false}>
+          {words.hand.shortFourth}
+        </Tick>
         <button type="submit">{words.hand.keep}</button>
         {hand ? (
           <button type="button" onClick={forget}>

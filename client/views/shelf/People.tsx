@@ -1,6 +1,7 @@
 import { useState, type FormEvent, type ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
 import { addPerson, linkFor } from '../../library/shelf.ts';
+import { Tick } from '../../ui/Tick.tsx';
 import { words } from '../../words/words.ts';
 import type { Act } from './NewProgramme.tsx';
 import { SignInLink } from './SignInLink.tsx';
@@ -42,9 +43,7 @@ export function People({ people, act }: { people: Shelf['people']; act: Act }): 
           <span>{words.shelf.addPerson}</span>
           <input name="name" required maxLength={80} placeholder={words.shelf.personName} />
         </label>
-        <label className="tick">
-          <input name="librarian" type="checkbox" /> {words.shelf.isLibrarian}
-        </label>
+        <Tick name="librarian">{words.shelf.isLibrarian}</Tick>
         <button type="submit">{words.shelf.add2}</button>
       </form>
     </section>

@@ -1,7 +1,10 @@
+import { Radio } from '@base-ui/react/radio';
+import { RadioGroup } from '@base-ui/react/radio-group';
 import type { ReactNode } from 'react';
 import type { SectionView, Shelf } from '../../../core/agreement/wire/http.ts';
 import { seatPeople } from '../../library/shelf.ts';
 import { words } from '../../words/words.ts';
+import { Choice } from '../../ui/Choice.tsx';
 import type { Act } from './NewProgramme.tsx';
 import { resized, seated, type Plan } from './seatingPlan.ts';
 
@@ -9,31 +12,27 @@ import { resized, seated, type Plan } from './seatingPlan.ts';
 export function Seating({ section, people, act }: { section: SectionView; people: Shelf['people']; act: Act }): ReactNode {
   const plan = section.seats.map(({ seat, person }) => ({ seat, person: person?.id ?? null }));
   const principal = section.principal?.id ?? null;
+  const chairs = [{ value: '', word: words.folder.empty2 }, ...people.map(({ id, name }) => ({ value: id, word: name }))];
   const keep = (next: Plan, lead: string | null) => void act(async () => void (await seatPeople(section.id, next, lead !== null && next.some(({ person }) => person === lead) ? lead : null)));
   return (
     <div className="seating">
-      <ol>
-        {section.seats.map(({ seat, person }) => (
-          <li key={seat}>
-            <label>
-              <span>{words.seat.one(seat)}</span>
-              <select value={person?.id ?? ''} onChange={(event) => keep(seated(plan, seat, event.target.value || null), principal)}>
-                <option value="">{words.folder.empty2}</option>
-                {people.map(({ id, name }) => (
-                  <option key={id} value={id}>
-                    {name}
-                  </option>
-                ))}
-              </select>
-            </label>
-            {person ? (
-              <label className="tick">
-                <input type="radio" name={`principal-${section.id}`} checked={person.id === principal} onChange={() => keep(plan, person.id)} /> {words.folder.principal}
-              </label>
-            ) : null}
-          </li>
-        ))}
-      </ol>
+      <RadioGroup aria-label={words.folder.principal} value={principal} onValueChange={(person) => keep(plan, person)}>
+        <ol>
+          {section.seats.map(({ seat, person }) => (
+            <li key={seat}>
+              <Choice label={words.seat.one(seat)} options={chairs} value={person?.id ?? ''} onChoose={(chosen) => keep(seated(plan, seat, chosen || null), principal)} />
+              {person ? (
+                <label className="tick">
+                  <Radio.Root value={person.id} className="one-mark">
+                    <Radio.Indicator className="one-dot" />
+                  </Radio.Root>{' '}
+                  {words.folder.principal}
+                </label>
+              ) : null}
+            </li>
+          ))}
+        </ol>
+      </RadioGroup>
       <p>
         <button type="button" onClick={() => keep(resized(plan, plan.length + 1), principal)}>
           {words.folder.addSeat}

@@ -1,7 +1,9 @@
 import type { FormEvent, ReactNode } from 'react';
 import type { SectionView, Shelf } from '../../../core/agreement/wire/http.ts';
 import { addSection } from '../../library/shelf.ts';
+import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
+import { Choice } from '../../ui/Choice.tsx';
 import { Seating } from './Seating.tsx';
 import type { Act } from './NewProgramme.tsx';
 
@@ -16,32 +18,23 @@ export function Sections({ sections, people, act }: { sections: readonly Section
       form.reset();
     });
   };
+  const instruments = Object.entries(words.shelf.instruments).map(([value, word]) => ({ value, word }));
   return (
     <section className="rows">
       <h2>{words.shelf.sections}</h2>
       {sections.map((section) => (
-        <details key={section.id} data-section={section.id}>
-          <summary>
-            <b>{section.name}</b> <span>{words.folder.players(section.seats.filter(({ person }) => person).length, Math.ceil(section.seats.length / 2))}</span>
-          </summary>
+        <Fold key={section.id} of={section.id} word={<><b>{section.name}</b> <span className="quiet">{words.folder.players(section.seats.filter(({ person }) => person).length, Math.ceil(section.seats.length / 2))}</span></>}>
           <Seating section={section} people={people} act={act} />
-        </details>
+        </Fold>
       ))}
       <form onSubmit={onSubmit}>
         <label>
           <span>{words.shelf.addSection}</span>
           <input name="name" required maxLength={60} placeholder={words.shelf.sectionName} />
         </label>
-        <label>
-          <span>{words.shelf.instrument}</span>
-          <select name="instrument">
-            {Object.entries(words.shelf.instruments).map(([value, name]) => (
-              <option key={value} value={value}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <p className="chosen-line">
+          <Choice label={words.shelf.instrument} name="instrument" options={instruments} first={instruments[0]!.value} />
+        </p>
         <button type="submit">{words.shelf.add2}</button>
       </form>
     </section>

@@ -1,6 +1,7 @@
 import { memo, type ReactNode } from 'react';
 import type { Geometry } from '../../engraving/geometry.ts';
 import { point } from './pointed.ts';
+import { usePassageDrag } from './usePassageDrag.ts';
 
 interface Props {
   geometry: Geometry;
@@ -13,10 +14,11 @@ interface Props {
 
 /** Where a note can be touched: from half way to the one before to half way to the next, the whole height of the system. Chord members share by height. */
 export const HitAreas = memo(function HitAreas({ geometry, selected, label, onNote, top, height }: Props): ReactNode {
+  const drag = usePassageDrag(onNote);
   const notes = Object.entries(geometry.notes).sort(([, a], [, b]) => a.x - b.x || a.y - b.y);
   const columns = [...new Set(notes.map(([, { x }]) => x))];
   return (
-    <g className="hits" onPointerLeave={() => point(null)}>
+    <g className="hits" onPointerLeave={() => point(null)} {...drag}>
       {notes.map(([id, { x, y, measure }]) => {
         const column = columns.indexOf(x);
         const bar = geometry.measures.find(({ ordinal }) => ordinal === measure)!;

@@ -1,11 +1,11 @@
-import { useMemo, type CSSProperties, type ReactNode } from 'react';
+import { useEffect, useMemo, useRef, type CSSProperties, type ReactNode } from 'react';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { lensOf } from '../../drawing/lensOf.ts';
 import type { EngravedSystem } from '../../engraving/geometry.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
-import { slipsHere } from './commands.ts';
+import { openMeasure, slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { Past } from './Past.tsx';
 import { findingText } from '../findingText.ts';
@@ -16,6 +16,8 @@ import { Slip } from './Slip.tsx';
 import { SlipFacts } from './SlipFacts.tsx';
 import { factsSide, slipWindow } from './slipWindow.ts';
 import { Talk } from './Talk.tsx';
+import { openBeside } from './phone/goingRound.ts';
+import { useSwipe } from './phone/useSwipe.ts';
 import { useSlipFindings } from './useSlipFindings.ts';
 
 /** What hangs under an open measure: its slips, bracketed like instruments in a score, then what is said of the measure itself and its past. */
@@ -28,13 +30,28 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
   const here = desk.heard.filter((finding) => finding.measure === measure);
   const inHand = selected(desk.caret, desk.walk.ids);
   const name = (letter: string, from: number) => `${measureName(desk, from)}${letter}`;
+  const hung = useRef<HTMLDivElement>(null);
+  const inFocus = focus?.id;
+  const first = useRef(inFocus);
+  useEffect(() => {
+    if (first.current === inFocus) return;
+    first.current = inFocus;
+    hung.current?.querySelector('.slip-row.chosen')?.scrollIntoView({ block: 'nearest' });
+  }, [inFocus]);
+  // From slip to slip, and past the last of them to the next open measure.
+  const swipe = useSwipe((by) => {
+    const next = slips[slips.findIndex(({ id }) => id === inFocus) + by];
+    if (next) return desk.move({ type: 'slip', slip: next.id });
+    const range = openBeside(desk)[by > 0 ? 'after' : 'before'];
+    if (range) openMeasure(desk, range.from);
+  });
   const space = { '--x0': reach.x0, '--x1': reach.x1 };
   return (
     <section className={`open-measure ${side}`} data-open-measure={measure} aria-label={words.measure(measureName(desk, measure))} style={space as CSSProperties}>
       {slips.length ? (
-        <div className="slips">
+        <div className="slips" ref={hung} {...swipe}>
           {slips.map((slip) => (
-              <div key={slip.id} className="slip-row">
+              <div key={slip.id} className={slip.id === inFocus ? 'slip-row chosen' : 'slip-row'}>
                 <Slip
                   id={slip.id} label={words.slip.label(name(slip.letter, slip.from), slip.proposed.name)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
                   marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}

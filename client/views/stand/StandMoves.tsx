@@ -51,18 +51,21 @@ function movesOf(desk: Desk): Move[] {
   ];
   const again: Move = [capsOf(['Shift+y']), words.keys.says.elsewhere, tools.short.elsewhere, { do: 'elsewhere' }];
   const passage = desk.caret.at !== desk.caret.from ? [again] : [];
+  const reach: Move = ['', ...both(words.touch.passage), { do: 'passage' }];
   const waits: Move[] = desk.waits.waits.length ? [[capsOf(['Shift+n']), words.waits.count(desk.waits.waits.length), `${desk.waits.waits.length} ${tools.short.waits}`, { do: 'waits' }]] : [];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [asking[0]!, ...passage, ...waits, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [reach, asking[0]!, ...passage, ...waits, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 
-export function StandMoves({ desk, onCommand }: { desk: Desk; onCommand(command: Command): void }): ReactNode {
+/** `few`: the two large words of the run-through alone. */
+export function StandMoves({ desk, few = false, onCommand }: { desk: Desk; few?: boolean; onCommand(command: Command): void }): ReactNode {
+  const moves = movesOf(desk);
   return (
     <div className="moves">
-      {movesOf(desk).map(([cap, word, short, command], i) => (
-        <LedgeMove key={cap} cap={cap} word={word} short={short} on={i === 0 && desk.pencil.draft.length > 0} big={desk.caret.open !== null && i < 2} onPress={() => onCommand(command)} />
+      {(few ? moves.slice(0, 2) : moves).map(([cap, word, short, command], i) => (
+        <LedgeMove key={cap} cap={cap} word={word} short={short} on={(i === 0 && desk.pencil.draft.length > 0) || (command.do === 'passage' && desk.caret.reaching)} big={desk.caret.open !== null && i < 2} onPress={() => onCommand(command)} />
       ))}
     </div>
   );

@@ -1,6 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { capital } from '../capital.ts';
 import { fact } from './fact.ts';
@@ -16,6 +17,8 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { spoken } from './spoken.ts';
+import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -90,12 +93,15 @@ export const de = {
   compare,
   past,
   hearing,
+  spoken,
+  touch,
   beside,
   thread: (measures, open, watch) => `Die ganze Stimme: Takt 1 bis ${measures}, ${open} offen, ${watch} zu beachten`,
   away: (n) => (n ? `Keine Leitung zur Bibliothek. ${capital(count(n, 'Eintrag', 'Einträge'))} ${n === 1 ? 'wartet' : 'warten'} in Ihrem Bleistift.` : 'Keine Leitung zur Bibliothek.'),
   awaySub: 'Schreiben Sie weiter; es geht herum, wenn die Leitung wieder da ist.',
   waiting: (n) => `${capital(count(n, 'Eintrag', 'Einträge'))} unterwegs zur Bibliothek.`,
   anywhere,
+  view,
   oldProgram: 'Diese Seite ist älter als die Bibliothek. Laden Sie sie neu; was noch nicht fort ist, bleibt.',
   refusedSub: 'Was nicht angenommen wurde, ist durchgestrichen und geht mit der nächsten Taste.',
   renewed: 'Die Stimme auf dem Notenpult wurde ausgetauscht.',

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
@@ -14,6 +15,8 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { spoken } from './spoken.ts';
+import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -88,12 +91,15 @@ export const fr = {
   compare,
   past,
   hearing,
+  spoken,
+  touch,
   beside,
   thread: (measures, open, watch) => `Toute la partie : mesures 1 à ${measures}, ${open} ouvertes, ${watch} à surveiller`,
   away: (n) => (n ? `Pas de liaison avec la bibliothèque. ${strokes(n)} ${n === 1 ? 'attend' : 'attendent'} dans votre crayon.` : 'Pas de liaison avec la bibliothèque.'),
   awaySub: 'Continuez à noter ; tout circulera quand la liaison reviendra.',
   waiting: (n) => `${strokes(n)} en route vers la bibliothèque.`,
   anywhere,
+  view,
   oldProgram: 'Cette page est plus ancienne que la bibliothèque. Chargez-la de nouveau ; ce qui n’est pas parti est gardé.',
   refusedSub: 'Ce qui n’a pas été pris est barré et disparaît à la prochaine touche.',
   renewed: 'La partie sur le lutrin a été échangée.',

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
@@ -14,6 +15,8 @@ import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { spoken } from './spoken.ts';
+import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -88,12 +91,15 @@ export const it = {
   compare,
   past,
   hearing,
+  spoken,
+  touch,
   beside,
   thread: (measures, open, watch) => `Tutta la parte: battute da 1 a ${measures}, ${open} aperte, ${watch} a cui badare`,
   away: (n) => (n ? `Nessuna linea con l’archivio. ${strokes(n)} ${n === 1 ? 'aspetta' : 'aspettano'} nella Sua matita.` : 'Nessuna linea con l’archivio.'),
   awaySub: 'Continui a segnare; girerà quando la linea torna.',
   waiting: (n) => `${strokes(n)} in viaggio verso l’archivio.`,
   anywhere,
+  view,
   oldProgram: 'Questa pagina è più vecchia dell’archivio. La ricarichi; ciò che non è partito resta.',
   refusedSub: 'Ciò che non è stato preso è barrato e se ne va con il prossimo tasto.',
   renewed: 'La parte sul leggio è stata sostituita.',

@@ -40,4 +40,13 @@ describe('the rosin', () => {
     expect(caretReducer(open, { type: 'put', at: 'b1' })).toMatchObject({ at: 'b1', open: 1, slip: 's' });
     expect(caretReducer(open, { type: 'close' })).toMatchObject({ open: null, slip: null });
   });
+
+  it('reaches to the next note touched when it is asked to, once, and lets go when asked again', () => {
+    const reaching = caretReducer(startCaret('a2'), { type: 'reach' });
+    const passage = caretReducer(reaching, { type: 'put', at: 'b2' });
+    expect(selected(passage, ids)).toEqual(['a2', 'b1', 'b2']);
+    expect(selected(caretReducer(passage, { type: 'put', at: 'd1' }), ids)).toEqual(['d1']);
+    const gone = caretReducer(reaching, { type: 'reach' });
+    expect(selected(caretReducer(gone, { type: 'put', at: 'b2' }), ids)).toEqual(['b2']);
+  });
 });

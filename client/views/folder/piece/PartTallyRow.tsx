@@ -1,7 +1,8 @@
-import { useState, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import type { PartTally } from '../../../../core/agreement/wire/piece.ts';
 import type { Severity } from '../../../../core/check/finding.ts';
 import { SpectaclesInline } from '../../../drawing/Spectacles.tsx';
+import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';
 import { PieceFindings } from './PieceFindings.tsx';
 
@@ -10,7 +11,6 @@ const SEVERITIES: readonly Severity[] = ['cannotPlay', 'collides', 'worthALook']
 /** One part: how much there is to watch in it, and on opening, what. */
 export function PartTallyRow({ work, at, tally }: { work: string; at: string; tally: PartTally }): ReactNode {
   const { id, name, counts, rested } = tally;
-  const [open, setOpen] = useState(false);
   const told = SEVERITIES.filter((severity) => counts[severity]);
   const line = (
     <>
@@ -26,9 +26,8 @@ export function PartTallyRow({ work, at, tally }: { work: string; at: string; ta
   );
   if (!told.length && !rested) return <p className="tally">{line}</p>;
   return (
-    <details data-tally={id} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary className="tally">{line}</summary>
-      {open ? <PieceFindings work={work} part={id} name={name} at={at} /> : null}
-    </details>
+    <Fold of={id} className="tally-fold" word={<span className="tally">{line}</span>}>
+      <PieceFindings work={work} part={id} name={name} at={at} />
+    </Fold>
   );
 }

@@ -2,9 +2,8 @@ import { useCallback, useEffect, useState } from 'react';
 import type { PieceCheck } from '../../../../core/agreement/wire/piece.ts';
 import { fetchPieceCheck } from '../../../library/pieces.ts';
 
-/** Pauses between two questions to the library. Chosen, not measured: while it reads, and while it is only watched whether something changed since. */
+/** Pause between two questions to the library while it reads. Chosen, not measured. */
 const READING_MS = 400;
-const RESTING_MS = 4000;
 
 export interface PieceOnShelf {
   check: PieceCheck | null;
@@ -13,7 +12,7 @@ export interface PieceOnShelf {
   again(): void;
 }
 
-/** How a look through the work stands, asked again and again while there is something to hear. */
+/** How a look through the work stands: asked again and again while one is running and somebody sees the page, and once whenever one comes back to it. */
 export function usePieceCheck(work: string): PieceOnShelf {
   const [state, setState] = useState<{ check: PieceCheck | null; fault: unknown }>({ check: null, fault: null });
   const [round, setRound] = useState(0);
@@ -26,12 +25,20 @@ export function usePieceCheck(work: string): PieceOnShelf {
       if (!current) return;
       setState((before) => ({ ...before, ...answer }));
       const isReading = 'check' in answer && answer.check.running !== null;
-      timer = setTimeout(() => void ask(), isReading ? READING_MS : RESTING_MS);
+      if (isReading && !document.hidden) timer = setTimeout(() => void ask(), READING_MS);
+    };
+    const back = () => {
+      clearTimeout(timer);
+      if (!document.hidden) void ask();
     };
     void ask();
+    addEventListener('focus', back);
+    document.addEventListener('visibilitychange', back);
     return () => {
       current = false;
       clearTimeout(timer);
+      removeEventListener('focus', back);
+      document.removeEventListener('visibilitychange', back);
     };
   }, [work, round]);
   return { ...state, again };

@@ -4,6 +4,7 @@ import { secondsOf, timeAxis } from '../../../drawing/playedTime.ts';
 import type { EngravedSystem, Geometry } from '../../../engraving/geometry.ts';
 import type { PartIndex } from '../../../library/partIndex.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
+import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 import { pointing, usePointed } from '../pointed.ts';
@@ -49,8 +50,7 @@ function Told({ desk, bows, answer }: { desk: Desk; bows: readonly DrawnBow[]; a
           {sentence}
         </p>
       ))}
-      <details>
-        <summary>{words.hair.table}</summary>
+      <Fold word={words.hair.table}>
         <table>
           <thead>
             <tr>
@@ -67,7 +67,7 @@ function Told({ desk, bows, answer }: { desk: Desk; bows: readonly DrawnBow[]; a
             ))}
           </tbody>
         </table>
-      </details>
+      </Fold>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { LETTERS } from '../../../fingering/messages.ts';
 import { otherOf, PACES, type What } from '../../../hearing/reducer.ts';
+import { Choice } from '../../../ui/Choice.tsx';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
 
@@ -37,16 +38,9 @@ export function HearRow({ desk, index }: { desk: Desk; index: number }): ReactNo
         <button type="button" aria-pressed={hearing.click} onClick={hearing.turnClick}>
           {words.hearing.click}
         </button>
-        <label>
-          {words.hearing.pace}{' '}
-          <select value={hearing.pace} onChange={(event) => hearing.setPace(Number(event.target.value))}>
-            {PACES.map((pace) => (
-              <option key={pace} value={pace}>
-                {words.hearing.percent(pace)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <span className="pace">
+          <Choice label={words.hearing.pace} options={PACES.map((pace) => ({ value: String(pace), word: words.hearing.percent(pace) }))} value={String(hearing.pace)} onChoose={(pace) => hearing.setPace(Number(pace))} />
+        </span>
       </p>
       <div role="status">
         {hearing.state === 'rendering' ? <p className="none">{words.hearing.working}</p> : null}

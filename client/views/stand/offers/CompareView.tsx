@@ -2,6 +2,7 @@ import { useMemo, type ReactNode } from 'react';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
 import { LETTERS, type Offer, type Pair } from '../../../fingering/messages.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
+import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';
 import { BoardView } from '../board/BoardView.tsx';
 import type { Desk } from '../desk.ts';
@@ -40,8 +41,7 @@ function Told({ above, below, pair }: Two): ReactNode {
 function Steps({ desk, above, below, names, pair }: Two & { desk: Desk; names: readonly [string, string] }): ReactNode {
   const texts = new Map(below.steps.map(({ note, text }) => [note, text]));
   return (
-    <details>
-      <summary>{words.offers.steps}</summary>
+    <Fold word={words.offers.steps}>
       <table>
         <thead>
           <tr>
@@ -58,7 +58,7 @@ function Steps({ desk, above, below, names, pair }: Two & { desk: Desk; names: r
           ))}
         </tbody>
       </table>
-    </details>
+    </Fold>
   );
 }
 

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, type ReactNode } from 'react';
 import type { Offer } from '../../../fingering/messages.ts';
 import type { EngravedSystem } from '../../../engraving/geometry.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
+import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';
 import { BoardView } from '../board/BoardView.tsx';
 import type { Desk } from '../desk.ts';
@@ -53,8 +54,7 @@ function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'of
             {caution}
           </p>
         ))}
-        <details>
-          <summary>{words.offers.steps}</summary>
+        <Fold word={words.offers.steps}>
           <table>
             <tbody>
               {offer.steps.map(({ note, name: pitch, text }) => (
@@ -62,9 +62,8 @@ function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'of
               ))}
             </tbody>
           </table>
-        </details>
-        <details>
-          <summary>{words.offers.costs(offer.cost)}</summary>
+        </Fold>
+        <Fold word={words.offers.costs(offer.cost)}>
           <table>
             <tbody>
               {offer.terms.map(({ term, cost }) => (
@@ -75,7 +74,7 @@ function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'of
               ))}
             </tbody>
           </table>
-        </details>
+        </Fold>
       </div>
     </div>
   );

@@ -1,0 +1,17 @@
+import type { Vote } from '../../../core/agreement/state.ts';
+import { words } from '../../words/words.ts';
+import { slipsHere } from './commands.ts';
+import type { Desk } from './desk.ts';
+import { measureName } from './sentence.ts';
+
+/** The slip in focus under the open measure: which it is, who is for and against, and my own vote. Null where none hangs. */
+export function slipSentence(desk: Desk): { line: string; why: string } | null {
+  const { slips, slip } = slipsHere(desk);
+  const { open } = desk.caret;
+  if (!slip || open === null) return null;
+  const votes: Readonly<Record<string, Vote>> = slip.votes[open] ?? {};
+  const plus = Object.values(votes).filter((one) => one === 'for').length;
+  const { spoken } = words;
+  const line = [spoken.slip(`${measureName(desk, slip.from)}${slip.letter}`, slip.proposed.name, slips.indexOf(slip) + 1, slips.length), spoken.counts(plus, Object.values(votes).length - plus), spoken.mine[votes[desk.me.id] ?? 'none']];
+  return { line: `${line[0]}: ${line[1]}; ${line[2]}.`, why: slip.why };
+}

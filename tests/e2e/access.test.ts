@@ -1,0 +1,41 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from '../support/browser.ts';
+import { violations } from './axe.ts';
+import { SCREENS } from './screens.ts';
+import { light, SIZES, Touring, type Size } from './tour.ts';
+
+const PICTURES = process.env.BOWLINE_PICTURES ?? mkdtempSync(join(tmpdir(), 'bowline-pictures-'));
+
+let browser: Browser, touring: Touring;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+  touring = await Touring.begin(browser);
+}, 240_000);
+
+afterAll(async () => {
+  await touring?.close();
+  await browser?.close();
+});
+
+describe.each(Object.keys(SIZES) as Size[])('at the size of a %s', { timeout: 240_000 }, (size) => {
+  it.each(SCREENS.map((screen) => [screen.name, screen] as const))('%s breaks nothing of WCAG 2.2 AA that axe knows of, by day and in the light of the stand, and nothing of it runs past the edge', async (name, screen) => {
+    const page = await touring.open(screen, SIZES[size]);
+    const found: string[] = [];
+    for (const which of ['day', 'stand'] as const) {
+      await light(page, which);
+      found.push(...(await violations(page, which === 'day' ? 'all' : 'colours')).map((line) => `${which} ${line}`));
+      await page.screenshot({ path: join(PICTURES, `${name}-${size}-${which}.png`) });
+    }
+    expect(found).toEqual([]);
+    expect(await page.evaluate(() => document.querySelector('main')!.scrollWidth - document.querySelector('main')!.clientWidth)).toBe(0);
+  });
+});
+
+it('no page met a fault on the way', () => {
+  expect(touring.faults).toEqual([]);
+});
