@@ -33,6 +33,10 @@ export interface PlacedSign {
   x: number;
   y: number;
   scale: number;
+  /** What it covers: from `x0` to `x1`, and `height` upward from y. */
+  x0: number;
+  x1: number;
+  height: number;
 }
 
 export interface PlacedMarks {
@@ -73,7 +77,7 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
   const name = markName(mark.value);
   const x = mark.share ? noteX + (endOf(mark.note, geometry) - noteX) * mark.share : noteX + index * 1.35;
   const beside = mark.value.kind === 'reach' ? figures.get(mark.note) : undefined;
-  if (glyph.stroke && beside !== undefined) return { note: mark.note, name, state, stroke: glyph.stroke, x: x + 1.35, y: beside, scale: 0.85 };
+  if (glyph.stroke && beside !== undefined) return { note: mark.note, name, state, stroke: glyph.stroke, x: x + 1.35, y: beside, scale: 0.85, x0: x + 0.75, x1: x + 1.95, height: 1.1 };
   const height = (glyph.stroke ? heightOf(glyph.stroke) : 1.4) * scale;
   const half = glyph.stroke ? halfWidthOf(glyph.stroke) * scale : 0.5;
   const width: [number, number] = glyph.words ? [x - 0.5, x + glyph.words.length * 0.95] : [x - half - 0.15, x + half + 0.15];
@@ -89,7 +93,7 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
     sides.above.paint(...width, y - height);
   }
   if (index === 0) figures.set(mark.note, y);
-  return { note: mark.note, name, state, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), ...(glyph.words ? { words: glyph.words } : {}), x: glyph.words ? x - 0.5 : x, y, scale };
+  return { note: mark.note, name, state, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), ...(glyph.words ? { words: glyph.words } : {}), x: glyph.words ? x - 0.5 : x, y, scale, x0: width[0], x1: width[1], height };
 }
 
 /** Finds room for marks over (and under) one engraved system: outward from the note figure, bow sign, then words; spectacles outermost. */
@@ -104,7 +108,7 @@ export function placeMarks(geometry: Geometry, marks: readonly ShownMark[], find
   here.sort((a, b) => a.glyphs[0]!.level - b.glyphs[0]!.level);
   const signs = here.flatMap(({ mark, glyphs }) => {
     const placed = place(mark, glyphs[0]!, 0, geometry, sides, figures);
-    return [placed, ...glyphs.slice(1).map((glyph, i) => ({ ...placed, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), x: placed.x + (i + 1) * 1.35 }))];
+    return [placed, ...glyphs.slice(1).map((glyph, i) => ({ ...placed, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), x: placed.x + (i + 1) * 1.35, x0: placed.x0 + (i + 1) * 1.35, x1: placed.x1 + (i + 1) * 1.35 }))];
   });
   const seen = new Set<string>();
   const spectacles = findings

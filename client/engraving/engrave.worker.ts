@@ -1,75 +1,62 @@
-import createVerovioModule from 'verovio/wasm';
-import { enableLog, LOG_ERROR, VerovioToolkit } from 'verovio/esm';
-import type { FromEngraver, SystemRange, ToEngraver } from './messages.ts';
-import { readGeometry } from './readGeometry.ts';
-import { embeddedFont, tidy } from './tidy.ts';
+import { layOut, type LaidOut } from './engraver.ts';
+import { fingerprint, keepDrawing, keepLayout, keptDrawing, keptLayout } from './kept.ts';
+import type { FromEngraver, Layout, ToEngraver } from './messages.ts';
+import { beginningOf } from './passage.ts';
 
-const port = globalThis as unknown as { postMessage(message: FromEngraver): void; onmessage: ((event: MessageEvent<ToEngraver>) => void) | null };
+const port = globalThis as unknown as { postMessage(message: FromEngraver): void; onmessage: ((event: MessageEvent<ToEngraver>) => void) | null; location: Location };
 
-const FIXED = {
-  // One system a page: no page is ever high enough for two.
-  pageHeight: 100,
-  adjustPageHeight: true,
-  condense: 'none',
-  header: 'none',
-  footer: 'none',
-  svgViewBox: true,
-  svgRemoveXlink: true,
-  scale: 100,
-  pageMarginLeft: 0,
-  pageMarginRight: 0,
-  pageMarginTop: 0,
-  pageMarginBottom: 0,
-  font: 'Leipzig',
-  mnumInterval: 0,
-  xmlIdSeed: 7,
-  svgAdditionalAttribute: ['fing@startid', 'slur@startid'],
-  staffLineWidth: 0.2,
-  barLineWidth: 0.34,
-  stemWidth: 0.24,
-  hairpinThickness: 0.26,
-  hairpinSize: 2.6,
-  dynamDist: 2.4,
-  slurMidpointThickness: 0.5,
-  slurEndpointThickness: 0.16,
-  spacingNonLinear: 0.6,
-} as const;
+/** The first lines of a long part are laid out and shown before the whole of it is. Measures; chosen, not measured. */
+const BEGINNING = 48;
+/** Lines drawn of the beginning: more than a screen. */
+const SHOWN_FIRST = 8;
 
-const ready = createVerovioModule().then((module) => {
-  enableLog(LOG_ERROR, module);
-  return new VerovioToolkit(module);
-});
-let noteIds = new Set<string>();
+let latest = 0;
+let layout: Layout | null = null;
+let name = '';
+let laid: LaidOut | null = null;
 
-/** The name of the part stands in the running head. */
-const withoutNames = (text: string) => text.replace(/<(part-name|part-abbreviation)\b[^>]*>[\s\S]*?<\/\1>/g, '<$1/>');
+/** What is kept is known by what it was made from and by this very program, whose file name changes with what is in it. */
+const nameOf = ({ text, width, spacing, oneLine }: Layout) => `${port.location.pathname} ${fingerprint(text)} ${text.length} ${width} ${spacing} ${oneLine ? 'line' : ''}`;
 
-function ranges(toolkit: VerovioToolkit, text: string): SystemRange[] {
-  const systems: SystemRange[] = Array.from({ length: toolkit.getPageCount() }, () => ({ first: 0, last: 0 }));
-  for (const ordinal of [...text.matchAll(/<measure\b[^>]*\bid="m(\d+)"/g)].map(([, digits]) => Number(digits))) {
-    const system = systems[toolkit.getPageWithElement(`m${ordinal}`) - 1];
-    if (!system) continue;
-    system.first ||= ordinal;
-    system.last = ordinal;
-  }
-  return systems;
+function draw(job: number, system: number, from: LaidOut): void {
+  const drawn = from.draw(system);
+  port.postMessage({ kind: 'drawn', job, system, ...drawn });
+  void keepDrawing(name, system, drawn.drawing, drawn.font);
 }
 
-async function answer(message: ToEngraver): Promise<FromEngraver> {
-  const toolkit = await ready;
-  if (message.kind === 'lay') {
-    toolkit.setOptions({ ...FIXED, pageWidth: Math.round(message.width * 18), spacingLinear: message.spacing, ...(message.oneLine ? { breaks: 'encoded', minLastJustification: 0 } : { breaks: 'auto', minLastJustification: 0.4 }) });
-    if (!toolkit.loadData(withoutNames(message.text))) return { kind: 'failed', job: message.job, why: toolkit.getLog() };
-    noteIds = new Set([...message.text.matchAll(/<note\b[^>]*\bid="([^"]+)"/g)].map(([, id]) => id!));
-    return { kind: 'laid', job: message.job, systems: ranges(toolkit, message.text) };
+async function lay(job: number, wanted: Layout): Promise<void> {
+  layout = wanted;
+  name = nameOf(wanted);
+  laid = null;
+  const kept = await keptLayout(name);
+  if (kept) return port.postMessage({ kind: 'laid', job, systems: kept.systems, whole: true });
+  const beginning = wanted.oneLine ? null : beginningOf(wanted.text, BEGINNING);
+  if (beginning) {
+    const first = await layOut({ ...wanted, text: beginning });
+    // Lines are filled from the front, so that all but the last stand as they will in the whole part.
+    const systems = first.systems.slice(0, -1).slice(0, SHOWN_FIRST);
+    port.postMessage({ kind: 'laid', job, systems, whole: false });
+    for (const system of systems.keys()) draw(job, system, first);
+    // Asked for another layout meanwhile? That is heard between two pieces of work only.
+    await new Promise((resolve) => setTimeout(resolve));
+    if (job !== latest) return;
   }
-  const svg = toolkit.renderToSVG(message.system + 1);
-  const drawing = { ...tidy(svg, (id) => noteIds.has(id)), geometry: readGeometry(svg) };
-  return { kind: 'drawn', job: message.job, system: message.system, drawing, font: embeddedFont(svg) };
+  laid = await layOut(wanted);
+  port.postMessage({ kind: 'laid', job, systems: laid.systems, whole: true });
+  void keepLayout(name, { systems: laid.systems });
 }
 
+async function answer(message: ToEngraver): Promise<void> {
+  if (message.job !== latest) return;
+  if (message.kind === 'lay') return lay(message.job, message);
+  const kept = laid ? undefined : await keptDrawing(name, message.system);
+  if (kept) return port.postMessage({ kind: 'drawn', job: message.job, system: message.system, ...kept });
+  laid ??= await layOut(layout!);
+  draw(message.job, message.system, laid);
+}
+
+let queue = Promise.resolve();
 port.onmessage = ({ data }) => {
-  answer(data)
-    .catch((fault: unknown): FromEngraver => ({ kind: 'failed', job: data.job, why: String(fault) }))
-    .then((reply) => port.postMessage(reply));
+  if (data.kind === 'lay') latest = data.job;
+  queue = queue.then(() => answer(data)).catch((fault: unknown) => port.postMessage({ kind: 'failed', job: data.job, why: String(fault) }));
 };

@@ -4,8 +4,12 @@ import type { FromEngraver, SystemRange, ToEngraver } from './messages.ts';
 /** What is engraved so far; a system without a drawing is five empty lines for now. */
 export interface EngravingSnapshot {
   systems: readonly (SystemRange & { drawing: EngravedSystem | null })[];
+  /** The measures of each system; the same list for as long as the part is laid out the same. */
+  ranges: readonly SystemRange[];
   glyphs: Readonly<Record<string, string>>;
   drawn: number;
+  /** False while only the beginning is laid out. */
+  whole: boolean;
   failed: string | null;
 }
 
@@ -19,7 +23,16 @@ export interface EngravingStore {
   close(): void;
 }
 
-const EMPTY: EngravingSnapshot = { systems: [], glyphs: {}, drawn: 0, failed: null };
+const EMPTY: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, whole: false, failed: null };
+
+/** A layout that takes the place of `before`; what is drawn of a system with the same measures stays. */
+function laidOut(ranges: readonly SystemRange[], whole: boolean, before: EngravingSnapshot): EngravingSnapshot {
+  const systems = ranges.map((range, i) => {
+    const old = before.systems[i];
+    return { ...range, drawing: old?.first === range.first && old.last === range.last ? old.drawing : null };
+  });
+  return { ...before, ranges, systems, whole, drawn: systems.filter(({ drawing }) => drawing).length, failed: null };
+}
 
 /** One worker that draws a part system by system. `worker` and `onFont` are given so that tests need no browser. */
 export function engraving(worker: Worker, onFont: (base64: string) => void): EngravingStore {
@@ -27,6 +40,7 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
   let snapshot = EMPTY;
   let job = 0;
   let wanted = 0;
+  let shownJob = 0;
   let fontSeen = false;
 
   const show = (next: EngravingSnapshot) => {
@@ -43,7 +57,7 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
   worker.onmessage = ({ data }: MessageEvent<FromEngraver>) => {
     if (data.job !== job) return;
     if (data.kind === 'failed') return show({ ...snapshot, failed: data.why });
-    if (data.kind === 'laid') show({ ...EMPTY, glyphs: snapshot.glyphs, systems: data.systems.map((range) => ({ ...range, drawing: null })) });
+    if (data.kind === 'laid') show(laidOut(data.systems, data.whole, shownJob === job ? snapshot : { ...EMPTY, glyphs: snapshot.glyphs }));
     else {
       const systems = snapshot.systems.map((system, index) => (index === data.system ? { ...system, drawing: data.drawing } : system));
       const fresh = Object.keys(data.drawing.glyphs).some((id) => !(id in snapshot.glyphs));
@@ -53,7 +67,9 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
       }
       show({ ...snapshot, systems, glyphs: fresh ? { ...snapshot.glyphs, ...data.drawing.glyphs } : snapshot.glyphs, drawn: snapshot.drawn + 1 });
     }
-    drawNext();
+    shownJob = job;
+    // The beginning is drawn unasked.
+    if (snapshot.whole) drawNext();
   };
   worker.onerror = (event) => show({ ...snapshot, failed: event.message });
 

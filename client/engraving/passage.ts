@@ -24,3 +24,12 @@ export function passageOf(text: string, from: number, to: number): string {
   const opened = standing ? kept.replace(/<measure\b[^>]*>/, (opening) => `${opening}<attributes>${standing}</attributes>`) : kept;
   return text.slice(0, first.index) + opened + text.slice(last.index + last[0].length);
 }
+
+/** The first `count` measures of an engraver's text of one part; null where that is nearly all of it. */
+export function beginningOf(text: string, count: number): string | null {
+  const measures = [...text.matchAll(MEASURE)];
+  const next = measures[count];
+  const last = measures.at(-1);
+  if (!next || !last || measures.length < 1.5 * count) return null;
+  return text.slice(0, next.index) + text.slice(last.index + last[0].length);
+}

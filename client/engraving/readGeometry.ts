@@ -4,6 +4,9 @@ import { boxesOf, textBox } from './shape.ts';
 
 const BACKGROUND = new Set(['clef', 'keySig', 'keyAccid', 'meterSig', 'barLine', 'mNum', 'label', 'labelAbbr', 'grpSym', 'ledgerLines']);
 const WORDS = new Set(['dynam', 'hairpin', 'dir', 'tempo', 'reh', 'ending', 'pedal']);
+/** How wide a letter is to its size: tempi and letters are set in the broad heavy face. */
+const BROAD = new Set(['tempo', 'reh']);
+const LETTER = { broad: 0.66, plain: 0.52 };
 const MEASURE = /^m(\d+)$/;
 /** Half the width of a black notehead in staff spaces. */
 const HALF_HEAD = 0.59;
@@ -18,8 +21,14 @@ function headCentre({ attributes }: Scanned): { x: number; y: number } | null {
   return { x: sp(place[1]) + (whole ? 0.85 : HALF_HEAD) * (Number(place[3]) / 0.72), y: sp(place[2]) };
 }
 
-/** Reads where notes, measures and everything around them stand from one system of the engraver's SVG. */
-export function readGeometry(svg: string): Geometry {
+/** The measures of a counted rest share its width. */
+function shared(ordinal: number, x0: number, x1: number, count: number): Geometry['measures'] {
+  const wide = (x1 - x0) / count;
+  return Array.from({ length: count }, (_, i) => ({ ordinal: ordinal + i, x0: x0 + i * wide, x1: x0 + (i + 1) * wide }));
+}
+
+/** Reads where notes, measures and everything around them stand from one system of the engraver's SVG. `spans`: measures counted by a rest, by its first. */
+export function readGeometry(svg: string, spans: ReadonlyMap<number, number> = new Map()): Geometry {
   const view = /class="definition-scale"[^>]*viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg);
   const lines: Box[] = [];
   const measures = new Map<number, { x0: number; x1: number }>();
@@ -43,8 +52,9 @@ export function readGeometry(svg: string): Geometry {
     if (element.tag === 'text') line = { x: sp(element.attributes.x), y: sp(element.attributes.y), size: line.size, anchor: element.attributes['text-anchor'] };
     const size = element.attributes['font-size'];
     if (size && size !== '0px') line.size = sp(size.replace('px', ''));
-    const boxes = element.text ? [textBox(line.x, line.y, line.size, element.text.length, line.anchor)] : boxesOf(element);
-    if (element.text) line.x += element.text.length * line.size * 0.52;
+    const long = element.text.length * line.size * (BROAD.has(group ?? '') ? LETTER.broad : LETTER.plain);
+    const boxes = element.text ? [textBox(line.x, line.y, line.size, long, line.anchor)] : boxesOf(element);
+    if (element.text) line.x += long;
     (group ? words : geometry.near).push(...boxes);
     const note = element.groups.findLast(({ class: name }) => name.split(' ')[0] === 'note');
     if (element.tag === 'use' && innermost === 'notehead' && note && !geometry.notes[note.id]) {
@@ -55,7 +65,7 @@ export function readGeometry(svg: string): Geometry {
   geometry.top = Math.min(...lines.map(({ y0 }) => y0), Infinity);
   geometry.bottom = Math.max(...lines.map(({ y1 }) => y1), 0);
   if (!Number.isFinite(geometry.top)) geometry.top = 0;
-  geometry.measures = [...measures].map(([ordinal, { x0, x1 }]) => ({ ordinal, x0, x1 }));
+  geometry.measures = [...measures].flatMap(([ordinal, { x0, x1 }]) => shared(ordinal, x0, x1, spans.get(ordinal) ?? 1));
   const middle = (geometry.top + geometry.bottom) / 2;
   for (const box of words) ((box.y0 + box.y1) / 2 < middle ? geometry.high : geometry.low).push(box);
   return geometry;

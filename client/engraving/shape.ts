@@ -64,9 +64,8 @@ export function boxesOf(element: Scanned): Box[] {
   return [];
 }
 
-/** Box of a line of text that starts at (x, y); a letter is about half as wide as its size. */
-export function textBox(x: number, y: number, size: number, letters: number, anchor: string | undefined): Box {
-  const width = letters * size * 0.52;
+/** Box of a line of text `width` long that starts at (x, y). */
+export function textBox(x: number, y: number, size: number, width: number, anchor: string | undefined): Box {
   const x0 = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width : x;
   return { x0, x1: x0 + width, y0: y - size * 0.8, y1: y + size * 0.25 };
 }

@@ -1,24 +1,27 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
+import { takeEngraver } from './worker.ts';
 
-const NOTHING: EngravingSnapshot = { systems: [], glyphs: {}, drawn: 0, failed: null };
+const NOTHING: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, whole: false, failed: null };
 
 function addMusicFont(base64: string): void {
   const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
   document.fonts.add(new FontFace('Leipzig', bytes));
 }
 
-/** The engraving of one part, laid out anew whenever its text or the width changes. */
+/** The engraving of one part, laid out anew whenever its text or the width changes. Without a text there is no engraver. */
 export function useEngraving(text: string | null, width: number, spacing: number, oneLine = false): { store: EngravingStore | null; engraved: EngravingSnapshot } {
   const [store, setStore] = useState<EngravingStore | null>(null);
+  const wanted = text !== null;
   useEffect(() => {
-    const opened = engraving(new Worker(new URL('./engrave.worker.ts', import.meta.url), { type: 'module' }), addMusicFont);
+    if (!wanted) return;
+    const opened = engraving(takeEngraver(), addMusicFont);
     setStore(opened);
     return () => {
       setStore(null);
       opened.close();
     };
-  }, []);
+  }, [wanted]);
   useEffect(() => {
     if (store && text && width > 0) store.lay(text, width, spacing, oneLine);
   }, [store, text, width, spacing, oneLine]);

@@ -8,7 +8,7 @@ export type Command =
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
   | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'passage' | 'openBefore' | 'openAfter' | 'myPart' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' | 'passage' | 'openBefore' | 'openAfter' | 'myPart' };
 
 export interface KeyPress {
   key: string;
@@ -104,6 +104,10 @@ export const COMMANDS = [
   { name: 'command', group: 'rest', keys: [':', 'Ctrl+k'], command: { do: 'command' } },
   { name: 'keys', group: 'rest', keys: ['?'], command: { do: 'keys' } },
   { name: 'notices', group: 'rest', keys: ['Shift+s'], command: { do: 'notices' } },
+  { name: 'smaller', group: 'rest', keys: ['<'], command: { do: 'smaller' } },
+  { name: 'larger', group: 'rest', keys: ['>'], command: { do: 'larger' } },
+  { name: 'turn', group: 'rest', keys: ['Shift+v'], command: { do: 'turn' } },
+  { name: 'underneath', group: 'rest', keys: ['Shift+u'], command: { do: 'underneath' } },
   { name: 'print', group: 'rest', keys: ['Ctrl+p'], command: { do: 'print' } },
   { name: 'light', group: 'rest', keys: ['l'], command: { do: 'light' } },
   { name: 'shelf', group: 'rest', keys: ['Alt+1'], command: { do: 'place', place: 'shelf' }, line: 'places', everywhere: true },

@@ -4,6 +4,7 @@ import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
@@ -201,6 +202,7 @@ export const en = {
   awaySub: 'Mark on; it goes round when the line is back.',
   waiting: (n: number) => `${count(n, 'line')} on the way to the library.`,
   anywhere,
+  view,
   oldProgram: 'This page is older than the library. Load it again; your unsent marks are kept.',
   refusedSub: 'What was not taken is struck through and leaves with the next key.',
   renewed: 'The part on the stand was exchanged.',

@@ -36,6 +36,10 @@ export interface Balance {
   /** Weight of what professionals do, in expected differences from them; 0 where none is known. */
   trust: number;
   terms: TermWeights;
+  /** Weight of steps that professionals hardly ever make, where they alone are the judges; 0 elsewhere. */
+  rare: number;
+  /** Weight of the same figure fingered otherwise elsewhere; 0 where no professionals are known. */
+  sequence: number;
   /** The hand's costs as a first opinion that the fitted weights correct, where the data are few; 0 where they are many. */
   prior: number;
   /** Whether a line is judged by where professionals move the hand, which many of them must tell: of the cello one edition is known. */
@@ -45,6 +49,9 @@ export interface Balance {
 /** How far each aim follows what professionals do: all the way, as far as a wish allows, or hardly where the line alone counts; chosen, not measured. */
 const TRUST: Record<Aim, number> = { usual: 1, smoothest: 0.1, secure: 0.35, 'one-colour': 0.35, brightest: 0.35, 'smallest-stretch': 0.35 };
 
+/** Chosen on the training works. */
+const SEQUENCE = 0.3;
+
 /** Chosen on the studies, each measured with weights that have not seen it. */
 const CELLO_PRIOR = 1;
 
@@ -52,8 +59,8 @@ const CELLO_PRIOR = 1;
 export function balanceOf(aim: Aim, instrument: InstrumentName, fitted: boolean, openStrings: OpenStrings = 'free'): Balance {
   const asked = WISHES[aim];
   const wishes = openStrings === 'free' ? asked : { ...asked, openString: (asked.openString ?? 0) + OPEN[openStrings] };
-  if (fitted) return { trust: TRUST[aim], terms: wishes, prior: instrument === 'cello' ? CELLO_PRIOR : 0, byMoves: instrument !== 'cello' };
+  if (fitted) return { trust: TRUST[aim], terms: wishes, rare: TRUST[aim] === 1 ? 1 : 0, sequence: SEQUENCE, prior: instrument === 'cello' ? CELLO_PRIOR : 0, byMoves: instrument !== 'cello' };
   const terms: TermWeights = { ...HAND, ...PAGE };
   for (const key of Object.keys(wishes) as (keyof TermWeights)[]) terms[key] = (terms[key] ?? 0) + wishes[key]!;
-  return { trust: 0, terms, prior: 0, byMoves: false };
+  return { trust: 0, terms, rare: 0, sequence: 0, prior: 0, byMoves: false };
 }

@@ -1,10 +1,11 @@
 import { costsToEnd, type CostsToEnd } from '../search/costsToEnd.ts';
 import type { Lattice } from '../search/lattice.ts';
 import { marginalsOf, stepFactors, type Chain, type Marginals } from '../search/marginals.ts';
-import type { Stretch } from '../music/stretches.ts';
+import { type Stretch, stretchesOf } from '../music/stretches.ts';
 import { balanceOf, HAND, OPEN_LIKELIHOOD, type Balance, type OpenStrings } from './aims.ts';
 import { fittedChain } from './fit/chain.ts';
 import { settleBariolage } from './bariolage.ts';
+import { settleCelloScales } from './celloScales.ts';
 import { contextsOf } from './fit/context.ts';
 import type { Place } from './frame.ts';
 import { handLattice, type Setting } from './handCosts.ts';
@@ -13,7 +14,9 @@ import { layerOf, layersOf, type Layer, type Refusal } from './layers.ts';
 import type { LineNote } from './line.ts';
 import { notePlaces } from './notePlaces.ts';
 import { keepsTo, type Pin } from './pin.ts';
+import { rareSteps } from './rare.ts';
 import type { FingeringRequest } from './request.ts';
+import { sequenceCosts } from './sequences.ts';
 import { settleTurnedChords } from './turnedChords.ts';
 import { unusualSteps } from './unusual.ts';
 
@@ -30,6 +33,8 @@ export interface Prepared {
   marginals: Marginals;
   /** Layers that a pin says something about. */
   nearPins: ReadonlySet<number>;
+  /** What a state costs because the same figure elsewhere takes other fingers, by layer. */
+  sequences: ReadonlyMap<number, Float64Array>;
   hand: Lattice;
   lattice: Lattice;
   toEnd: CostsToEnd;
@@ -42,15 +47,17 @@ export const isByMoves = ({ balance, nearPins }: Pick<Prepared, 'balance' | 'nea
 
 /** Professionals' probabilities and the hand's costs as one lattice, over the layers `from` to `to`; the others are taken from `before`. */
 function joined(prepared: Omit<Prepared, 'lattice' | 'toEnd'>, from: number, to: number, before?: Lattice): Lattice {
-  const { chain, layers, marginals, hand, balance } = prepared;
+  const { chain, layers, marginals, hand, balance, sequences } = prepared;
   const [states, steps] = [before ? [...before.states] : [], before ? [...before.steps] : []];
   for (let i = from; i <= to; i += 1) {
     const barred = ALLOWED(chain.states[i]!);
-    states[i] = hand.states[i]!.map((cost, s) => barred[s]! + cost + (balance.trust === 0 ? 0 : balance.trust * (1 - marginals.states[i]![s]!)));
+    const sequence = sequences.get(i);
+    states[i] = hand.states[i]!.map((cost, s) => barred[s]! + cost + (sequence === undefined ? 0 : balance.sequence * sequence[s]!) + (balance.trust === 0 ? 0 : balance.trust * (1 - marginals.states[i]![s]!)));
     if (balance.trust === 0) steps[i] = hand.steps[i]!;
     else {
       const unusual = unusualSteps(layers, marginals, i, isByMoves(prepared, i));
-      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * unusual[s]!);
+      const rare = balance.rare > 0 ? rareSteps(marginals.steps[i]!, states[i]!.length) : null;
+      steps[i] = hand.steps[i]!.map((cost, s) => cost + balance.trust * unusual[s]! + (rare === null ? 0 : balance.rare * rare[s]!));
     }
   }
   return { states, steps };
@@ -76,10 +83,13 @@ function addPrior(chain: Chain, hand: Lattice, weight: number): void {
   chain.steps.forEach((values, i) => values.forEach((_, s) => (values[s]! -= weight * hand.steps[i]![s]!)));
 }
 
+/** An open string that begins a line stands out less than one between stopped notes: chosen, not measured. */
+const FIRST_OPEN = 0.5;
+
 /** What the section has settled about open strings is known before the professionals are asked, or their habit of playing them would be all they say. */
 function settleOpenStrings(chain: Chain, layers: readonly Layer[], setting: OpenStrings = 'free'): void {
   const each = OPEN_LIKELIHOOD[setting];
-  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += each * state.filter(({ finger }) => finger === 0).length)));
+  if (each !== 0) chain.states.forEach((values, i) => layers[i]!.states.forEach((state, s) => (values[s]! += (i === 0 ? FIRST_OPEN : 1) * each * state.filter(({ finger }) => finger === 0).length)));
 }
 
 /** Pins given from the start lean on what is around them as pins set later do. */
@@ -108,6 +118,7 @@ export function prepare(request: FingeringRequest): Prepared {
   if (request.weights !== null) {
     settleBariolage(chain, layers, request.line, request.instrument.openStrings);
     settleTurnedChords(chain, layers, request.line);
+    if (request.instrument.name === 'cello') settleCelloScales(chain, layers, request.line);
     settleOpenStrings(chain, layers, request.openStrings);
     settlePins(chain, layers, request);
   }
@@ -116,7 +127,8 @@ export function prepare(request: FingeringRequest): Prepared {
   const marginals = marginalsOf(chain, factors);
   const hand = handLattice(setting, balance.terms, layers);
   const nearPins = new Set(layers.flatMap(({ notes }, at) => (notes.some((note) => request.pins.has(request.line[note]!.id)) ? layersNear(layers, at) : [])));
-  const base = { request, setting, balance, layers, refusals, chain, factors, marginals, nearPins, hand };
+  const sequences = balance.sequence > 0 ? sequenceCosts(layers, request.line, marginals) : new Map<number, Float64Array>();
+  const base = { request, setting, balance, layers, refusals, chain, factors, marginals, nearPins, sequences, hand };
   const lattice = joined(base, 0, layers.length - 1);
   return { ...base, lattice, toEnd: costsToEnd(lattice) };
 }
@@ -150,10 +162,16 @@ const placesKept = (layer: Layer, k: number, kept: readonly boolean[]): Place[] 
 
 /** The same with what a change of the potentials of some layers can change. */
 function solvedAgain(prepared: Prepared, stretch: Stretch): Prepared {
-  const { chain, factors, marginals, balance, layers } = prepared;
+  const { chain, factors, marginals, balance, layers, request } = prepared;
   const changed = balance.trust > 0 ? marginalsOf(chain, factors, { ...stretch, before: marginals }) : { ...marginals, span: stretch };
   const [from, to] = [changed.span.from, Math.min(layers.length - 1, changed.span.to + 1)];
-  const base = { ...prepared, marginals: changed };
-  const lattice = joined(base, from, to, prepared.lattice);
-  return { ...base, lattice, toEnd: costsToEnd(lattice, { from, to, before: prepared.toEnd }) };
+  const sequences = balance.sequence > 0 ? sequenceCosts(layers, request.line, changed, from, to) : new Map<number, Float64Array>();
+  const elsewhere = [...sequences.keys()].filter((i) => (i < from || i > to) && isOther(sequences.get(i)!, prepared.sequences.get(i)!));
+  const base = { ...prepared, marginals: changed, sequences: new Map([...prepared.sequences, ...sequences]) };
+  return [{ from, to }, ...stretchesOf(elsewhere)].reduce((solved: Prepared, part) => {
+    const lattice = joined(base, part.from, part.to, solved.lattice);
+    return { ...base, lattice, toEnd: costsToEnd(lattice, { ...part, before: solved.toEnd }) };
+  }, prepared);
 }
+
+const isOther = (costs: Float64Array, before: Float64Array): boolean => costs.some((cost, s) => Math.abs(cost - before[s]!) > 1e-12);

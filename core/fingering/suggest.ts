@@ -1,9 +1,10 @@
-import { differentPaths } from '../search/differentPaths.ts';
 import { placeCosts, stepBetween, stepCosts } from './handCosts.ts';
 import type { Place } from './frame.ts';
 import { isByMoves, type Prepared } from './prepare.ts';
 import type { Player } from './steps/player.ts';
+import { rareStep } from './rare.ts';
 import { handStep, type HandStep } from './steps/step.ts';
+import { waysToPlay } from './ways.ts';
 
 /** One note of a fingering, and the step that led to it. */
 export interface FingeredNote {
@@ -26,21 +27,13 @@ export interface Fingering {
   notes: FingeredNote[];
 }
 
-/** Names of the costs that come from the professionals' fingerings: expected differences from them, in notes, in steps, in where the hand moves. */
+/** Names of the costs that come from the professionals' fingerings: expected differences from them, in notes, in steps, in where the hand moves; and steps they hardly ever make. */
 const UNUSUAL_PLACE = 'unusual-place';
 const UNUSUAL_STEP = 'unusual-step';
 const UNUSUAL_MOVE = 'unusual-move';
-
-/** States that differ only where an open string sounds, or only in the finger, are one way to play. */
-function musicalClasses(prepared: Prepared): Int16Array[] {
-  return prepared.layers.map((layer) => {
-    const known = new Map<string, number>();
-    return Int16Array.from(layer.states, (state) => {
-      const key = state.map((place) => `${place.string}${place.finger === 0 ? 'o' : place.position}`).join();
-      return known.get(key) ?? known.set(key, known.size).get(key)!;
-    });
-  });
-}
+const RARE_STEP = 'rare-step';
+/** The same figure fingered otherwise elsewhere. */
+const SEQUENCE = 'sequence';
 
 function termsOf(prepared: Prepared, states: readonly number[]): Record<string, number> {
   const terms: Record<string, number> = {};
@@ -49,15 +42,18 @@ function termsOf(prepared: Prepared, states: readonly number[]): Record<string, 
   states.forEach((state, i) => {
     const layer = layers[i]!;
     if (balance.trust > 0) add(UNUSUAL_PLACE, balance.trust * (1 - marginals.states[i]![state]!));
+    if (balance.sequence > 0) add(SEQUENCE, balance.sequence * (prepared.sequences.get(i)?.[state] ?? 0));
     placeCosts(setting, balance.terms, layer, layer.states[state]!, add);
     if (i === 0) return;
     if (balance.trust > 0) {
       const step = states[i - 1]! * layer.states.length + state;
       // What the lattice holds beyond the costs of the hand.
-      const unusual = lattice.steps[i]![step]! - hand.steps[i]![step]!;
+      const rare = balance.rare > 0 ? balance.rare * rareStep(marginals.steps[i]!, layer.states.length, step) : 0;
+      const unusual = lattice.steps[i]![step]! - hand.steps[i]![step]! - rare;
       const byMoves = isByMoves(prepared, i);
       add(UNUSUAL_STEP, byMoves ? 0 : unusual);
       add(UNUSUAL_MOVE, byMoves ? unusual : 0);
+      add(RARE_STEP, rare);
     }
     stepCosts(setting, balance.terms, layers[i - 1]!, layer, layers[i - 1]!.states[states[i - 1]!]!, layer.states[state]!, add);
   });
@@ -90,12 +86,10 @@ function withFollowing(note: FingeredNote, next: FingeredNote | undefined): Fing
 }
 
 /**
- * The `count` best fingerings that differ musically (string or place of the hand somewhere), best first, each with what every step is.
- * Exact over the states of the line; deterministic. Empty where the line has no note that can be played.
+ * The `count` best fingerings that differ musically (string or place of the hand, over several notes), best first, each with what every step is.
+ * The first is exact over the states of the line; deterministic. Empty where the line has no note that can be played.
  */
 export function suggest(prepared: Prepared, count: number): Fingering[] {
   if (prepared.layers.length === 0) return [];
-  const classes = musicalClasses(prepared);
-  const paths = differentPaths(prepared.lattice, (layer, state) => classes[layer]![state]!, count, prepared.toEnd);
-  return paths.map(({ states, cost }) => ({ cost, terms: termsOf(prepared, states), notes: notesOf(prepared, states) }));
+  return waysToPlay(prepared, count).map(({ states, cost }) => ({ cost, terms: termsOf(prepared, states), notes: notesOf(prepared, states) }));
 }

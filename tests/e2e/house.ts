@@ -60,10 +60,9 @@ export async function openHouse(demo: boolean): Promise<House> {
   await running.printing;
   const origin = new URL(links.get('librarian')!).origin;
 
-  async function close(): Promise<void> {
+  async function end(): Promise<number | null> {
     running.child.kill('SIGTERM');
-    const code = await running.ended;
-    if (code !== 0) throw new Error(`The server ended with ${code}:\n${lines.join('\n')}`);
+    return running.ended;
   }
   async function reopen(): Promise<void> {
     running = begin();
@@ -74,10 +73,14 @@ export async function openHouse(demo: boolean): Promise<House> {
     origin,
     links,
     printed: () => lines.join('\n'),
-    close,
+    async close() {
+      await end();
+    },
     reopen,
     async stop() {
-      await close().finally(() => rmSync(folder, { recursive: true, force: true }));
+      const code = await end();
+      rmSync(folder, { recursive: true, force: true });
+      if (code !== 0) throw new Error(`The server ended with ${code}:\n${lines.join('\n')}`);
     },
   };
 }

@@ -70,7 +70,7 @@ describe('every command in words', PATIENT, () => {
     const { principal, player } = pages;
     await at.principal.press('?');
     const sheet = principal.getByRole('region', { name: 'Keys on the stand' });
-    await sheet.getByText('say in words what to do').waitFor();
+    await sheet.getByRole('button', { name: 'say in words what to do' }).waitFor();
     expect(await sheet.locator('[data-key-row="command"] dt').innerText()).toBe(':, Ctrl k');
     await picture('principal', 'keys');
     expect(await seriousViolations(principal)).toEqual([]);

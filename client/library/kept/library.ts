@@ -1,3 +1,4 @@
+import { forgetLayouts } from '../../engraving/kept.ts';
 import { words } from '../../words/words.ts';
 import { getJson, getText, Refused } from '../http.ts';
 import { answers, type Answer } from './answers.ts';
@@ -24,7 +25,7 @@ export const { note, recall, drop } = kept;
 /** What this person's sign-in let them see leaves this browser. */
 export async function forgetKept(): Promise<void> {
   forgetOwner();
-  await drop(() => true);
+  await Promise.all([drop(() => true), forgetLayouts()]);
 }
 
 /** A refusal because nobody is signed in means that what was kept is nobody's any more. */

@@ -1,6 +1,6 @@
-import { useCallback, useEffect, useMemo, useRef, type ReactNode } from 'react';
+import { useCallback, useEffect, useMemo, useRef, type CSSProperties, type ReactNode } from 'react';
 import { useEngraving } from '../../engraving/useEngraving.ts';
-import { sizesFor } from '../../engraving/sizes.ts';
+import { paperSizesFor, sizesFor } from '../../engraving/sizes.ts';
 import { useFolderOf } from '../../library/useFolderOf.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { go, type Place } from '../../router.ts';
@@ -18,6 +18,9 @@ import { StandPages } from './StandPages.tsx';
 import { useDesk } from './useDesk.ts';
 import { useKeys } from './useKeys.ts';
 import { useSeen } from './useSeen.ts';
+import { useUnderneath } from './underneath/useUnderneath.ts';
+import { usePinch } from './view/usePinch.ts';
+import { useView } from './view/useView.ts';
 
 /** The stand: the part's pages, and the ledge. Nothing else. */
 export function Stand({ opened, text, place }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }> }): ReactNode {
@@ -25,16 +28,22 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   const desk = useDesk(opened, place.measure);
   useFolderOf(view.work.id);
   const size = useWindowSize();
-  const { music, spacing } = sizesFor(size.width, size.height);
+  const [lie, turn] = useView();
+  const { sp, music, spacing } = (lie.form === 'paper' ? paperSizesFor : sizesFor)(size.width, size.height, lie.zoom);
   const { store, engraved } = useEngraving(text, music, spacing);
   const pages = useRef<HTMLElement>(null);
   const seen = useSeen(pages, engraved);
+  const underneath = useUnderneath(desk, engraved, music);
+  const turnUnderneath = useRef(underneath.turn);
+  usePinch(pages, useCallback((by: number) => turn({ type: 'pinch', by }), [turn]));
   const paper = usePaper();
   const { lay: layOnPaper, print } = paper;
 
+  const shown = useRef(lie);
   const latest = useRef(desk);
   useEffect(() => {
     latest.current = desk;
+    turnUnderneath.current = underneath.turn;
   });
   const onCommand = useCallback((command: Command) => {
     const now = latest.current;
@@ -47,8 +56,15 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
       now.say(words.anywhere.laying);
       return layOnPaper();
     }
+    if (command.do === 'larger' || command.do === 'smaller' || command.do === 'turn') return turn({ type: command.do });
+    if (command.do === 'underneath') return turnUnderneath.current();
     perform(now, command);
-  }, [layOnPaper]);
+  }, [layOnPaper, turn]);
+  useEffect(() => {
+    const { form, zoom } = lie;
+    if (shown.current !== lie) latest.current.say(form === 'paper' ? words.view.paper(zoom) : words.view.lines(zoom));
+    shown.current = lie;
+  }, [lie]);
   const onLaid = useCallback(() => {
     latest.current.say(null);
     print();
@@ -70,9 +86,9 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   return (
     <>
       <Glyphs glyphs={engraved.glyphs} />
-      <main className="pages" ref={pages}>
+      <main className={lie.form === 'paper' ? 'pages as-printed' : 'pages'} ref={pages} style={{ '--sp': `${sp}px` } as CSSProperties}>
         <Head left={view.part.name} middle={view.work.title} right={[seat, people ? words.here(present, people) : ''].filter(Boolean).join(' · ')} />
-        <StandPages desk={desk} engraved={engraved} width={music} />
+        <StandPages desk={desk} engraved={engraved} width={music} paper={lie.form === 'paper'} underneath={underneath} />
       </main>
       <Sheets part={view.part.name} work={view.work.title} />
       {paper.on && text ? <Paper desk={desk} text={text} onLaid={onLaid} /> : null}

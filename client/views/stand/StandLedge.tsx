@@ -18,6 +18,7 @@ import { StandLine } from './StandLine.tsx';
 import { StandMoves } from './StandMoves.tsx';
 import { StandTools } from './StandTools.tsx';
 import { Thread } from './Thread.tsx';
+import { unreadMeasures } from './unread.ts';
 import { useStandHint } from './useStandHint.ts';
 
 function urgent({ snapshot, message, notice }: Desk): { lead: string; sub?: string } | null {
@@ -37,8 +38,9 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const signs = !phone || marking || desk.pencil.draft.length > 0;
   const running = isPrincipal(desk) && slipsHere(desk).slip !== undefined;
   const open = useMemo(() => openRanges(desk.state), [desk.state]);
-  const loading = engraved.drawn < engraved.systems.length || !engraved.systems.length;
-  const engraving = engraved.failed ? words.engravingFailed : loading && engraved.systems.length ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
+  const unread = useMemo(() => unreadMeasures(desk.state, desk.me.id, desk.view.seen), [desk.state, desk.me.id, desk.view.seen]);
+  const loading = engraved.whole && engraved.drawn < engraved.systems.length;
+  const engraving = engraved.failed ? words.engravingFailed : loading ? `${words.engraving(engraved.drawn, engraved.systems.length)} ${words.engravingSub}` : null;
   const where = whereSentence(desk);
   const first = urgent(desk);
   const hint = useStandHint(desk);
@@ -58,8 +60,8 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
         <>
           {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} onCommand={onCommand} /> : null}
           <Thread
-            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
-            grown={engraved.systems.length ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
+            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} unread={unread} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
+            grown={engraved.whole ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
           />
         </>
       }

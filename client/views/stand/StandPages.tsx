@@ -14,22 +14,48 @@ import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
+import { bySystem } from './sameProps.ts';
 import { measureName, noteSentence } from './sentence.ts';
 import { WaitsView } from './waiting/WaitsView.tsx';
 import { SystemView } from './SystemView.tsx';
+import { OtherLine } from './underneath/OtherLine.tsx';
+import type { Underneath } from './underneath/useUnderneath.ts';
+import { unreadHere } from './unread.ts';
 import { useShownMarks } from './useShownMarks.ts';
+import { usePageTurns } from './view/usePageTurns.ts';
+
+interface Props {
+  desk: Desk;
+  engraved: EngravingSnapshot;
+  width: number;
+  /** The lines and pages of the print. */
+  paper: boolean;
+  underneath: Underneath;
+}
 
 /** The part, system after system, with the open measure's slips hanging under its own. */
-export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: EngravingSnapshot; width: number }): ReactNode {
+export function StandPages({ desk, engraved, width, paper, underneath }: Props): ReactNode {
   const latest = useRef(desk);
   useEffect(() => {
     latest.current = desk;
   });
-  const bySystem = useShownMarks(desk, engraved.systems);
-  const brackets = useMemo(() => openRanges(desk.state).map(({ from, to, slips }) => ({ from, to, letters: slips.map(({ letter }) => letter).join(' ') })), [desk.state]);
-  const findings = useMemo(() => desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : [])), [desk.heard]);
-  const people = useMemo(() => lookers(desk), [desk]);
-  const inHand = useMemo(() => selected(desk.caret, desk.walk.ids), [desk.caret, desk.walk.ids]);
+  const { ranges } = engraved;
+  const { facts } = desk;
+  const marks = useShownMarks(desk, ranges);
+  const brackets = useMemo(() => {
+    const open = openRanges(desk.state).map(({ from, to, slips }) => ({ from, to, letters: slips.map(({ letter }) => letter).join(' ') }));
+    return bySystem(ranges, open, ({ from, to }) => [from, to]);
+  }, [desk.state, ranges]);
+  const findings = useMemo(() => {
+    const shown = desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : []));
+    return bySystem(ranges, shown, ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]);
+  }, [desk.heard, ranges, facts]);
+  const unread = bySystem(ranges, unreadHere(desk), (measure) => [measure, measure]);
+  const people = bySystem(ranges, lookers(desk), ({ measure }) => [measure, measure]);
+  const inHand = useMemo(
+    () => bySystem(ranges, selected(desk.caret, desk.walk.ids), (note) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]),
+    [desk.caret, desk.walk.ids, ranges, facts],
+  );
   const label = useCallback((note: string) => {
     const now = latest.current;
     return `${words.measure(measureName(now, now.facts.notes.get(note) ?? 0))}, ${noteSentence(now, note)}`;
@@ -39,6 +65,8 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
     latest.current.move({ type: 'put', at, extend });
   }, []);
   const onMeasure = useCallback((measure: number) => openMeasure(latest.current, measure), []);
+  const { other } = underneath;
+  const turns = usePageTurns(paper, desk, engraved);
   const list = useRef<HTMLDivElement>(null);
   const at = desk.caret.at;
   const openAt = desk.caret.open;
@@ -62,17 +90,19 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
       {engraved.systems.map((system, i) => {
         const { drawing, first, last } = system;
         const opened = desk.caret.open !== null && first <= desk.caret.open && desk.caret.open <= last;
+        const page = turns.get(i);
         return (
-          <div key={i} className="system-row" data-system={i}>
+          <div key={i} className={page ? 'system-row turned' : 'system-row'} data-system={i} data-page={page ? words.view.page(page) : undefined}>
             {drawing ? (
               <SystemView
                 id={`system-${i}`} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
-                marks={bySystem[i] ?? NONE} findings={within(findings, drawing.geometry.notes)} brackets={brackets} people={people}
-                selected={inHand.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
+                marks={marks[i]!} findings={findings[i]!} brackets={brackets[i]!} people={people[i]!} unread={unread[i]!}
+                selected={inHand[i]!.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
               />
             ) : (
               <EmptyStaff width={width} />
             )}
+            {drawing && other ? <OtherLine name={other.section} drawing={underneath.engraved.systems[i]?.drawing ?? null} marks={underneath.marks[i] ?? NONE} /> : null}
             {drawing && desk.hair.on && i === row ? <HairView desk={desk} drawing={drawing} /> : null}
             {drawing && desk.beside.on && i === row ? <BesideView desk={desk} drawing={drawing} /> : null}
             {desk.waits.on && i === Math.max(row, 0) ? <WaitsView desk={desk} /> : null}
@@ -87,8 +117,6 @@ export function StandPages({ desk, engraved, width }: { desk: Desk; engraved: En
 }
 
 const NONE: never[] = [];
-
-const within = (findings: readonly ShownFinding[], notes: Record<string, unknown>) => findings.filter(({ note }) => note in notes);
 
 function lookers({ snapshot, me }: Desk): { measure: number; names: string }[] {
   const byMeasure = new Map<number, string[]>();

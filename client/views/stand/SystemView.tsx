@@ -2,11 +2,13 @@ import { memo, useMemo, type MouseEvent, type ReactNode } from 'react';
 import { Marks } from '../../drawing/Marks.tsx';
 import { placeMarks, type ShownFinding, type ShownMark } from '../../drawing/placeMarks.ts';
 import { UNITS, type EngravedSystem } from '../../engraving/geometry.ts';
+import { TalkSign } from '../../drawing/TalkSign.tsx';
 import { words } from '../../words/words.ts';
 import { HitAreas } from './HitAreas.tsx';
 import { PointedColumn } from './PointedColumn.tsx';
 import { SoundingColumn } from './SoundingColumn.tsx';
 import { extentOf } from './extent.ts';
+import { sameProps } from './sameProps.ts';
 
 export interface Bracket {
   from: number;
@@ -23,6 +25,8 @@ export interface SystemProps {
   brackets: readonly Bracket[];
   /** Names of colleagues by the measure they look at. */
   people: readonly { measure: number; names: string }[];
+  /** Measures with talk I have not read. */
+  unread: readonly number[];
   /** Notes in hand that stand in this system, in order. */
   selected: readonly string[];
   label: (note: string) => string;
@@ -37,14 +41,14 @@ function Corners({ x0, x1, y, arm = 1.2 }: { x0: number; x1: number; y: number; 
 
 /** One engraved system with everything the section wrote over it. Bow marks stand above, the rosin lies under the notes in hand. */
 export const SystemView = memo(function SystemView(props: SystemProps): ReactNode {
-  const { id, drawing, number, marks, findings, brackets, people, selected } = props;
+  const { id, drawing, number, marks, findings, brackets, people, selected, unread } = props;
   const { geometry } = drawing;
   const placed = useMemo(() => placeMarks(geometry, marks, findings), [geometry, marks, findings]);
   const here = brackets.flatMap((bracket) => {
     const covered = geometry.measures.filter(({ ordinal }) => ordinal >= bracket.from && ordinal <= bracket.to);
     return covered.length ? [{ ...bracket, x0: Math.min(...covered.map(({ x0 }) => x0)), x1: Math.max(...covered.map(({ x1 }) => x1)) }] : [];
   });
-  const { up, down, lift, drop } = extentOf(geometry, placed, here.length > 0);
+  const { up, down, lift, drop } = extentOf(geometry, placed, here.length + unread.length > 0);
   const top = geometry.top - up;
   const bracketY = Math.min(placed.top, geometry.top) - 2.6;
   const columns = selected.map((note) => geometry.notes[note]!.x);
@@ -73,6 +77,9 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
             </text>
           </g>
         ))}
+        {geometry.measures.filter(({ ordinal }) => unread.includes(ordinal)).map(({ ordinal, x1 }) => (
+          <TalkSign key={ordinal} x={x1 - 4.4} y={bracketY} measure={ordinal} />
+        ))}
         {people.filter(({ measure }) => geometry.measures.some(({ ordinal }) => ordinal === measure)).map(({ measure, names }) => (
           <text key={measure} className="present" x={(geometry.measures.find(({ ordinal }) => ordinal === measure)?.x0 ?? 0) + 0.6} y={geometry.bottom + down - 0.6}>
             {names}
@@ -82,4 +89,4 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
       <HitAreas geometry={geometry} selected={selected} label={props.label} onNote={props.onNote} top={top} height={up + down + 4} />
     </svg>
   );
-});
+}, sameProps);

@@ -3,6 +3,7 @@ import type { Finding } from '../../../core/check/finding.ts';
 import type { Part } from '../../../core/music/part.ts';
 import { lensOf } from '../../drawing/lensOf.ts';
 import { Spectacles } from '../../drawing/Spectacles.tsx';
+import { TalkSign } from '../../drawing/TalkSign.tsx';
 import { words } from '../../words/words.ts';
 import type { Waiting } from '../../../core/agreement/waiting/waitsFor.ts';
 import type { OpenRange } from './openMeasures.ts';
@@ -13,6 +14,8 @@ interface Props {
   /** What waits for me. */
   waits: readonly Waiting[];
   findings: readonly Finding[];
+  /** Measures with talk I have not read. */
+  unread: readonly number[];
   /** First and last measure on view. */
   seen: readonly [number, number];
   here: number;
@@ -31,7 +34,7 @@ function oneEach(findings: readonly Finding[]): Finding[] {
 }
 
 /** The whole part as one string: rosin for what is on view, brackets for open measures, spectacles, letters. A touch moves there. */
-export const Thread = memo(function Thread({ part, open, waits, findings, seen, here, away, done, grown, width, onMeasure }: Props): ReactNode {
+export const Thread = memo(function Thread({ part, open, waits, findings, unread, seen, here, away, done, grown, width, onMeasure }: Props): ReactNode {
   const bars = Math.max(1, part.measures.length);
   const at = (measure: number) => ((measure - 1) / bars) * width;
   const watch = oneEach(findings);
@@ -40,7 +43,7 @@ export const Thread = memo(function Thread({ part, open, waits, findings, seen, 
     onMeasure(Math.min(bars, Math.max(1, Math.floor(((event.clientX - left) / wide) * bars) + 1)));
   };
   return (
-    <svg className="string" role="img" aria-label={[words.thread(bars, open.length, watch.length), waits.length ? words.waits.count(waits.length) : ''].filter(Boolean).join('; ')} viewBox={`0 0 ${width} 46`} preserveAspectRatio="none" onClick={onClick}>
+    <svg className="string" role="img" aria-label={[words.thread(bars, open.length, watch.length), waits.length ? words.waits.count(waits.length) : '', unread.length ? words.view.unread(unread.length) : ''].filter(Boolean).join('; ')} viewBox={`0 0 ${width} 46`} preserveAspectRatio="none" onClick={onClick}>
       <rect className="seen" x={at(seen[0])} y="25" width={Math.max(4, at(seen[1] + 1) - at(seen[0]))} height="7" />
       <path className="thread" d={`M0 28.5H${width * grown}`} strokeDasharray={away ? '7 6' : undefined} />
       <path d="M0 22V35" className="nut" />
@@ -65,6 +68,9 @@ export const Thread = memo(function Thread({ part, open, waits, findings, seen, 
       ))}
       {[...new Set(waits.map(({ measure }) => measure))].map((measure) => (
         <circle key={measure} className="mine" cx={at(measure) + 1} cy="28.5" r="4.5" data-waits={measure} />
+      ))}
+      {unread.map((measure) => (
+        <TalkSign key={measure} x={at(measure) + 11} y={14} measure={measure} scale={6} />
       ))}
       {watch.map(({ measure, rule, seats }) => (
         <g key={measure} transform={`translate(${at(measure)} 28.5)`} data-finding={rule}>

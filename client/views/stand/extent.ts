@@ -29,8 +29,8 @@ function yielding(words: readonly Box[], obstacles: readonly Obstacle[], side: '
 
 /** Room a system takes above its first and below its last staff line, and how far its words are moved out of the way. */
 export function extentOf(geometry: Geometry, placed: PlacedMarks, bracketed: boolean): { up: number; down: number; lift: number; drop: number } {
-  const above = placed.signs.filter(({ y }) => y < geometry.top).map(({ x, y }) => around(x, 1, y - 2.1));
-  const below = placed.signs.filter(({ y }) => y >= geometry.bottom).map(({ x, y }) => around(x, 1, y + 0.6));
+  const above = placed.signs.filter(({ y }) => y < geometry.top).map(({ x0, x1, y, height }) => ({ x0, x1, y: y - height - 0.35 }));
+  const below = placed.signs.filter(({ y }) => y >= geometry.bottom).map(({ x0, x1, y }) => ({ x0, x1, y: y + 0.6 }));
   const watching = placed.spectacles.map(({ x, y }) => around(x, 1.9, y - 0.7));
   const lift = yielding(geometry.high, [...above, ...watching], 'above');
   const drop = yielding(geometry.low, below, 'below');

@@ -3,6 +3,7 @@ import type { ShownMark } from '../../drawing/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import type { Desk } from './desk.ts';
+import { bySystem } from './sameProps.ts';
 import { gone, inked, pencilled } from './shownMarks.ts';
 
 const NONE: readonly Mark[] = [];
@@ -15,8 +16,8 @@ function refusedMarks({ snapshot }: Desk): readonly Mark[] {
 }
 
 /** Every mark to be drawn, by system: in ink, under the pencil, for me alone, not taken, and with the history on what is gone. */
-export function useShownMarks(desk: Desk, systems: EngravingSnapshot['systems']): readonly (readonly ShownMark[])[] {
-  const { state, standing, pencil, caret, index, history } = desk;
+export function useShownMarks(desk: Desk, ranges: EngravingSnapshot['ranges']): readonly (readonly ShownMark[])[] {
+  const { state, facts, standing, pencil, caret, index, history } = desk;
   const refused = refusedMarks(desk);
   const all = useMemo(() => {
     const draft = new Set(pencil.draft.map(({ note, value }) => `${note} ${value.kind === 'none' ? value.slot : value.kind}`));
@@ -29,5 +30,5 @@ export function useShownMarks(desk: Desk, systems: EngravingSnapshot['systems'])
       ...(history ? gone(state, index) : []),
     ];
   }, [state, standing, pencil.draft, pencil.alone, caret.seat, index, history, refused]);
-  return useMemo(() => systems.map(({ drawing }) => (drawing ? all.filter(({ note }) => note in drawing.geometry.notes) : [])), [systems, all]);
+  return useMemo(() => bySystem(ranges, all, ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]), [ranges, all, facts]);
 }

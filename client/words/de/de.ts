@@ -1,6 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { capital } from '../capital.ts';
 import { fact } from './fact.ts';
@@ -100,6 +101,7 @@ export const de = {
   awaySub: 'Schreiben Sie weiter; es geht herum, wenn die Leitung wieder da ist.',
   waiting: (n) => `${capital(count(n, 'Eintrag', 'Einträge'))} unterwegs zur Bibliothek.`,
   anywhere,
+  view,
   oldProgram: 'Diese Seite ist älter als die Bibliothek. Laden Sie sie neu; was noch nicht fort ist, bleibt.',
   refusedSub: 'Was nicht angenommen wurde, ist durchgestrichen und geht mit der nächsten Taste.',
   renewed: 'Die Stimme auf dem Notenpult wurde ausgetauscht.',

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
@@ -98,6 +99,7 @@ export const fr = {
   awaySub: 'Continuez à noter ; tout circulera quand la liaison reviendra.',
   waiting: (n) => `${strokes(n)} en route vers la bibliothèque.`,
   anywhere,
+  view,
   oldProgram: 'Cette page est plus ancienne que la bibliothèque. Chargez-la de nouveau ; ce qui n’est pas parti est gardé.',
   refusedSub: 'Ce qui n’a pas été pris est barré et disparaît à la prochaine touche.',
   renewed: 'La partie sur le lutrin a été échangée.',

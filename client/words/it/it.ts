@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
@@ -98,6 +99,7 @@ export const it = {
   awaySub: 'Continui a segnare; girerà quando la linea torna.',
   waiting: (n) => `${strokes(n)} in viaggio verso l’archivio.`,
   anywhere,
+  view,
   oldProgram: 'Questa pagina è più vecchia dell’archivio. La ricarichi; ciò che non è partito resta.',
   refusedSub: 'Ciò che non è stato preso è barrato e se ne va con il prossimo tasto.',
   renewed: 'La parte sul leggio è stata sostituita.',

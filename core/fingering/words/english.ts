@@ -39,7 +39,7 @@ export const HAND_IN_ENGLISH: HandWords = {
     'hand-travel': 'travel of the hand', haste: 'haste', slide: 'slides', stretch: 'stretches', extension: 'extensions', crossing: 'string crossings', hop: 'hops of one finger',
     'out-of-order': 'crossed fingers', 'open-string': 'open strings', 'weak-finger': 'the fourth finger', height: 'height on the string', 'finger-slide': 'a finger moved within the hand',
     'thumb-position': 'thumb position', 'bare-shift': 'shifts that nothing covers', 'grace-finger': 'grace notes without a free finger', 'same-finger-again': 'one finger twice running', 'slurred-crossing': 'crossings under a slur',
-    'unusual-place': 'places professionals seldom choose', 'unusual-step': 'steps professionals seldom make', 'unusual-move': 'hand moved where professionals seldom move it, or kept where they do',
+    'unusual-place': 'places professionals seldom choose', 'unusual-step': 'steps professionals seldom make', 'rare-step': 'steps hardly any professional makes', sequence: 'a figure with other fingers than where it comes again', 'unusual-move': 'hand moved where professionals seldom move it, or kept where they do',
   },
   finger: (finger) => (finger === 'thumb' ? 'the thumb' : finger === 0 ? 'the open string' : `finger ${finger}`),
   string: (name) => `the ${name} string`,

@@ -5,11 +5,13 @@ import { fingerLine } from '../../../core/fingering/fingerLine.ts';
 import type { Place } from '../../../core/fingering/frame.ts';
 import { lineFrom, type NotesInput } from '../../../core/fingering/notesInput.ts';
 import { keepsTo, type Pin } from '../../../core/fingering/pin.ts';
+import { positionNumber } from '../../../core/fingering/positionNumber.ts';
 import { prepare } from '../../../core/fingering/prepare.ts';
 import { suggest } from '../../../core/fingering/suggest.ts';
 import { weightsFor } from '../../../core/fingering/weights/weightsFor.ts';
 import { USUAL_HAND } from '../../../core/hand/reach.ts';
 import { instrumentNamed } from '../../../core/instruments/instrumentNamed.ts';
+import type { Instrument } from '../../../core/instruments/instrument.ts';
 import type { InstrumentName } from '../../../core/music/part.ts';
 import { everyPath, leastCost } from '../search/everyPath.ts';
 import { eighths } from './lines.ts';
@@ -28,7 +30,28 @@ const prepared = (name: InstrumentName, pitches: (number | number[])[], aim: (ty
   prepare({ instrument: instrumentNamed(name), line: eighths(pitches, name), tempo: 90, pins, aim, hand: USUAL_HAND, players: 1, sliding: 1, weights: weightsFor(name) });
 
 const pathsOf = ({ layers }: ReturnType<typeof prepared>): number => layers.reduce((paths, { states }) => paths * states.length, 1);
-const wayOf = (places: readonly Place[]): string => places.map(({ string, finger, position }) => `${string}${finger === 0 ? 'o' : position}`).join();
+const wayOf = (instrument: Instrument, places: readonly Place[]): string => places.map((place) => `${place.string}${place.finger === 0 ? 'o' : positionNumber(instrument, place)}`).join();
+
+/** Shares of the professionals below which a step is left out while five ways remain; none of the bass are known. */
+const SHARES = [0.02, 0.002, 0.0002, 0];
+
+/** The cheapest cost of each way, by brute force over the paths whose every step, or the first fingering's there, is taken by at least a share of those who hold the note before so. */
+function cheapestWays(ready: ReturnType<typeof prepared>, share: number): number[] {
+  const { lattice, layers, marginals, balance, request } = ready;
+  const all = everyPath(lattice);
+  const first = all[0]!.states;
+  const usual = (states: readonly number[], i: number): boolean => {
+    if (balance.trust < 1 || (states[i] === first[i] && (i === 0 || states[i - 1] === first[i - 1]))) return true;
+    if (i === 0) return marginals.states[0]![states[0]!]! >= share;
+    return marginals.steps[i]![states[i - 1]! * layers[i]!.states.length + states[i]!]! >= share * marginals.states[i - 1]![states[i - 1]!]!;
+  };
+  const cheapest = new Map<string, number>();
+  for (const { states, cost } of all) {
+    const way = states.map((state, i) => wayOf(request.instrument, layers[i]!.states[state]!)).join(' ');
+    if (!cheapest.has(way) && states.every((_, i) => usual(states, i))) cheapest.set(way, cost);
+  }
+  return [...cheapest.values()];
+}
 
 describe.each(INSTRUMENTS)('on the %s, by brute force', (name) => {
   it('the first fingering of up to six notes is as cheap as any, whatever the aim', () => {
@@ -39,17 +62,12 @@ describe.each(INSTRUMENTS)('on the %s, by brute force', (name) => {
     }), { numRuns: 15 });
   });
 
-  it('the five best are the five cheapest ways, in order', () => {
+  it('the five best are the five cheapest ways, in order, among what is done more than hardly ever', () => {
     fc.assert(fc.property(passages(name, 4), (pitches) => {
       const ready = prepared(name, pitches);
       fc.pre(ready.layers.length > 0 && pathsOf(ready) < 30_000);
-      const cheapest = new Map<string, number>();
-      for (const { states, cost } of everyPath(ready.lattice)) {
-        const way = states.map((state, i) => wayOf(ready.layers[i]!.states[state]!)).join(' ');
-        if (!cheapest.has(way)) cheapest.set(way, cost);
-      }
       const found = suggest(ready, 5);
-      const expected = [...cheapest.values()].slice(0, 5);
+      const expected = SHARES.map((share) => cheapestWays(ready, share)).find((ways, i) => ways.length >= 5 || i === SHARES.length - 1)!.slice(0, 5);
       expect(found).toHaveLength(expected.length);
       found.forEach(({ cost }, i) => expect(cost).toBeCloseTo(expected[i]!, 9));
     }), { numRuns: 15 });

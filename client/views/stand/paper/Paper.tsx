@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, type ReactNode } from 'react';
+import { PAPER } from '../../../engraving/sizes.ts';
 import { useEngraving } from '../../../engraving/useEngraving.ts';
 import type { Desk } from '../desk.ts';
 import { Glyphs } from '../Glyphs.tsx';
@@ -6,13 +7,11 @@ import { measureName } from '../sentence.ts';
 import { inked, pencilled } from '../shownMarks.ts';
 import { PaperSystem } from './PaperSystem.tsx';
 
-/** Staff spaces in a line of paper 178 mm wide: a staff of 7 mm, as parts are printed. From memory. */
-const WIDTH = 100;
 const SPACING = 0.5;
 
 /** The part laid out for paper, beside the one on the screen, which does not show it: what stands in ink for whoever is shown, and what is mine alone. `onLaid` when all of it is there. */
 export function Paper({ desk, text, onLaid }: { desk: Desk; text: string; onLaid(): void }): ReactNode {
-  const { engraved } = useEngraving(text, WIDTH, SPACING);
+  const { engraved } = useEngraving(text, PAPER.line, SPACING);
   const { standing, caret, index, pencil } = desk;
   const marks = useMemo(() => [...inked(standing, caret.seat, index), ...pencilled(pencil.alone, 'all', standing, index, 'private')], [standing, caret.seat, index, pencil.alone]);
   const whole = engraved.systems.length > 0 && engraved.systems.every(({ drawing }) => drawing !== null);

@@ -1,0 +1,38 @@
+const MEASURE = /<measure\b[^>]*\bid="m(\d+)"[^>]*>([\s\S]*?)<\/measure>/g;
+const SAID = /<measure-style\b[^>]*>\s*<multiple-rest\b[^>]*>[\s\S]*?<\/multiple-rest>\s*<\/measure-style>/g;
+/** Only rests, without a fermata or anything else on them. */
+const SILENT = /^(?:\s|<note\b[^>]*>\s*<rest\b[^>]*(?:\/>|>[\s\S]*?<\/rest>)(?:(?!<notations|<lyric|<\/note>)[\s\S])*<\/note>|<(backup|forward)>[\s\S]*?<\/\1>)+$/;
+/** What may stand before the first rest: signs that hold for all of it, words, a letter, a barline on the left. */
+const BEFORE = /^(?:\s|<attributes\b[^>]*>[\s\S]*?<\/attributes>|<direction\b[^>]*>[\s\S]*?<\/direction>|<sound\b[^>]*\/>|<barline location="left"[^>]*>[\s\S]*?<\/barline>)+/;
+
+const isSilent = (content: string): boolean => SILENT.test(content);
+const beginsSilence = (content: string): boolean => isSilent(content.replace(BEFORE, ''));
+
+export interface Rested {
+  text: string;
+  /** How many measures a rest counts, by the measure it begins in. */
+  spans: ReadonlyMap<number, number>;
+}
+
+/**
+ * Measures of rest after one another written as one counted rest, as parts are printed, in an engraver's text of one part. What changes
+ * (a letter, a key, a tempo, a barline) ends a rest, so that it is seen where it comes.
+ */
+export function countRests(text: string): Rested {
+  const plain = text.replace(SAID, '');
+  const measures = [...plain.matchAll(MEASURE)].map(([whole, ordinal, content]) => ({ whole: whole!, ordinal: Number(ordinal), content: content! }));
+  const spans = new Map<number, number>();
+  for (let i = 0; i < measures.length; i += 1) {
+    if (!beginsSilence(measures[i]!.content)) continue;
+    let count = 1;
+    while (i + count < measures.length && isSilent(measures[i + count]!.content)) count += 1;
+    if (count > 1) spans.set(measures[i]!.ordinal, count);
+    i += count - 1;
+  }
+  // The engraver passes over the measures that are counted.
+  const counted = plain.replace(MEASURE, (whole, ordinal: string) => {
+    const count = spans.get(Number(ordinal));
+    return count ? whole.replace('<note', `<attributes><measure-style><multiple-rest>${count}</multiple-rest></measure-style></attributes><note`) : whole;
+  });
+  return { text: counted, spans };
+}
