@@ -38,7 +38,7 @@ const TEXTUAL = new Set<Stroke>(['0', '1', '2', '3', '4', 'I', 'II', 'III', 'IV'
 /** True for what ink writes with the figures of the text face. */
 export const isLettered = (stroke: Stroke): boolean => TEXTUAL.has(stroke);
 
-const HEIGHTS: Partial<Record<Stroke, number>> = { down: 1.25, I: 1.35, II: 1.35, III: 1.35, IV: 1.35, extension: 1.1, contraction: 1.1, harmonic: 1.35, join: 1.15, hooked: 1.2, split: 1.6 };
+const HEIGHTS: Partial<Record<Stroke, number>> = { down: 1.25, extension: 1.1, contraction: 1.1, harmonic: 1.35, join: 1.15, hooked: 1.2, split: 1.6 };
 
 /** Height of a sign above its baseline, in staff spaces. */
 export const heightOf = (stroke: Stroke): number => HEIGHTS[stroke] ?? 1.75;

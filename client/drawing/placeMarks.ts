@@ -49,6 +49,8 @@ export interface PlacedMarks {
 
 const BOWING = new Set(['bow', 'change', 'retake', 'hooked', 'slur']);
 const GAP = { note: 0.75, sign: 0.5 };
+/** How far the tails of letters hang below the line words stand on. */
+const TAIL = 0.45;
 
 /** Name of a mark for tests and readers of the page. Example: `{ kind: 'finger', finger: 2 }` is "finger:2". */
 export function markName(value: MarkValue): string {
@@ -85,11 +87,12 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
   const first = !figures.has(mark.note);
   const gap = first ? GAP.note : GAP.sign;
   let y: number;
+  const tail = glyph.words ? TAIL : 0;
   if (below) {
     y = Math.max(sides.below.reach(...width), geometry.bottom) + gap + height;
-    sides.below.paint(...width, y);
+    sides.below.paint(...width, y + tail);
   } else {
-    y = Math.min(sides.above.reach(...width), geometry.top) - gap;
+    y = Math.min(sides.above.reach(...width), geometry.top) - gap - tail;
     sides.above.paint(...width, y - height);
   }
   if (index === 0) figures.set(mark.note, y);

@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/check/rule.ts';
+import type { Finding } from '../../../core/check/finding.ts';
 import type { Desk } from './desk.ts';
 
 /** The measure in hand; 0 where no note is. */
