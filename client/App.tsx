@@ -1,20 +1,24 @@
 import { lazy, Suspense, useEffect, useSyncExternalStore, type ReactNode } from 'react';
 import { usePlace } from './router.ts';
-import { FolderPlace } from './views/folder/FolderPlace.tsx';
-import { SectionPlace } from './views/section/SectionPlace.tsx';
 import { ShelfPlace } from './views/shelf/ShelfPlace.tsx';
 import { SignIn } from './views/signIn/SignIn.tsx';
 import { StandPlace } from './views/stand/StandPlace.tsx';
 import { languageNow, onLanguage } from './words/language.ts';
 import { words } from './words/words.ts';
 
-/** The rules bring the whole checker with them: fetched by who reads about them. */
+/** Where nobody begins is fetched by who goes there; the rules bring the whole checker with them. */
+const FolderPlace = lazy(async () => ({ default: (await import('./views/folder/FolderPlace.tsx')).FolderPlace }));
+const SectionPlace = lazy(async () => ({ default: (await import('./views/section/SectionPlace.tsx')).SectionPlace }));
 const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
 /** The place one is at, in the language that is spoken; another language draws it anew. */
 export function App(): ReactNode {
   const language = useSyncExternalStore(onLanguage, languageNow);
-  return <PlaceShown key={language} />;
+  return (
+    <Suspense fallback={<main className="pages" />}>
+      <PlaceShown key={language} />
+    </Suspense>
+  );
 }
 
 function PlaceShown(): ReactNode {
@@ -34,10 +38,6 @@ function PlaceShown(): ReactNode {
     case 'section':
       return <SectionPlace key={place.part} place={place} />;
     case 'rules':
-      return (
-        <Suspense fallback={<main className="pages" />}>
-          <RulesPlace place={place} />
-        </Suspense>
-      );
+      return <RulesPlace place={place} />;
   }
 }

@@ -1,14 +1,15 @@
 import { Autocomplete } from '@base-ui/react/autocomplete';
-import { useEffect, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
+import { useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
 import { words } from '../../words/words.ts';
 import type { Command } from '../keys.ts';
 import { meant, type Said } from '../sheet/said.ts';
+import { useLineFocus } from './useLineFocus.ts';
 
 /** A line in which any command can be said; what may be meant stands above it, likeliest first, each with its key. */
 export function CommandLine({ onCommand, onLeave }: { onCommand(command: Command): void; onLeave(): void }): ReactNode {
   const [said, setSaid] = useState('');
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current?.focus(), []);
+  useLineFocus(field);
   const found = meant(said);
   const onKeyDown = (event: KeyboardEvent) => {
     event.stopPropagation();

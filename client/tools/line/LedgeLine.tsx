@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState, type FormEvent, type KeyboardEvent, type ReactNode } from 'react';
+import { useRef, useState, type FormEvent, type KeyboardEvent, type ReactNode } from 'react';
 import type { Seats } from '../../../core/music/seat.ts';
 import { words } from '../../words/words.ts';
 import { SeatChooser } from './SeatChooser.tsx';
+import { useLineFocus } from './useLineFocus.ts';
 
 interface Props {
   label: string;
@@ -19,13 +20,7 @@ interface Props {
 export function LedgeLine({ label, button, text = '', max, numeric = false, seats, onWrite, onLeave }: Props): ReactNode {
   const field = useRef<HTMLInputElement>(null);
   const [chosen, setChosen] = useState<Seats>(seats?.chosen ?? 'all');
-  useEffect(() => {
-    const before = document.activeElement;
-    // Who came here by keyboard goes on from there.
-    const back = before instanceof HTMLElement && before.matches(':focus-visible') ? before : null;
-    field.current?.focus();
-    return () => back?.focus();
-  }, []);
+  useLineFocus(field);
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     const said = field.current?.value.trim() ?? '';

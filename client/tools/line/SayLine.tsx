@@ -1,8 +1,9 @@
 import { Autocomplete } from '@base-ui/react/autocomplete';
-import { useEffect, useRef, useState, type FormEvent, type KeyboardEvent, type ReactNode } from 'react';
+import { useRef, useState, type FormEvent, type KeyboardEvent, type ReactNode } from 'react';
 import type { Mention } from '../../../core/agreement/state.ts';
 import { words } from '../../words/words.ts';
 import { meantBy, mentionsIn, namedSoFar } from './mentions.ts';
+import { useLineFocus } from './useLineFocus.ts';
 
 interface Who {
   id: string;
@@ -24,7 +25,7 @@ export function SayLine({ label, people, max, onWrite, onLeave }: Props): ReactN
   const [text, setText] = useState('');
   const [caret, setCaret] = useState(0);
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current?.focus(), []);
+  useLineFocus(field);
   const begun = namedSoFar(text, caret);
   const offered = begun ? meantBy(begun.said, people) : [];
   const take = ({ name }: Who) => {

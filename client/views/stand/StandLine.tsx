@@ -1,7 +1,9 @@
 import type { Mention } from '../../../core/agreement/state.ts';
 import { newId } from '../../agreement/newId.ts';
-import { lazy, Suspense, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
+import { CommandLine } from '../../tools/line/CommandLine.tsx';
 import { LedgeLine } from '../../tools/line/LedgeLine.tsx';
+import { SayLine } from '../../tools/line/SayLine.tsx';
 import type { Command } from '../../tools/keys.ts';
 import type { LineState } from '../../tools/line/line.ts';
 import { selected } from '../../tools/caret/reducer.ts';
@@ -11,11 +13,6 @@ import { goTo } from './goTo.ts';
 import type { Desk } from './desk.ts';
 import { lay, submit } from './lay.ts';
 import { measureName } from './sentence.ts';
-
-/** Completion comes with who first asks for it. */
-const CommandLine = lazy(async () => ({ default: (await import('../../tools/line/CommandLine.tsx')).CommandLine }));
-
-const SayLine = lazy(async () => ({ default: (await import('../../tools/line/SayLine.tsx')).SayLine }));
 
 /** The people of the section besides me, as they sit; the principal even without a seat. */
 function peopleOf({ view, me }: Desk): { id: string; name: string; seat: string }[] {
@@ -51,11 +48,7 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
     case 'goTo':
       return <LedgeLine key="goTo" label={words.line.goTo} button={words.line.go} max={12} numeric onLeave={leave} onWrite={(text) => done(() => goTo(desk, text))()} />;
     case 'command':
-      return (
-        <Suspense fallback={<div className="line" />}>
-          <CommandLine onLeave={leave} onCommand={(command) => done(() => onCommand(command))()} />
-        </Suspense>
-      );
+      return <CommandLine onLeave={leave} onCommand={(command) => done(() => onCommand(command))()} />;
     case 'say': {
       const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
       const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.inMeasures(measureName(desk, line.measure), measureName(desk, line.measure));
@@ -63,11 +56,7 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
         const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text, mentions });
         if (written) openMeasure(desk, line.measure, line.proposal);
       };
-      return (
-        <Suspense fallback={<div className="line" />}>
-          <SayLine key="say" label={words.line.say(about)} people={peopleOf(desk)} max={2000} onLeave={leave} onWrite={(text, mentions) => done(() => write(text, mentions))()} />
-        </Suspense>
-      );
+      return <SayLine key="say" label={words.line.say(about)} people={peopleOf(desk)} max={2000} onLeave={leave} onWrite={(text, mentions) => done(() => write(text, mentions))()} />;
     }
     case 'aside': {
       const slip = desk.state.proposals[line.proposal];

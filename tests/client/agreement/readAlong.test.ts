@@ -1,3 +1,4 @@
+import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
 import { describe, expect, it } from 'vitest';
 import { connect } from '../../../client/agreement/connection.ts';
 import { readAlong } from '../../../client/agreement/readAlong.ts';
@@ -12,7 +13,7 @@ async function neighbours() {
   const principal = all.open(PRINCIPAL);
   const states: AgreementState[] = [];
   let renewed = 0;
-  const connection = connect({ openWire: all.network.wireOf(PLAYER.id), clock: all.clock, timing: TIMING, protocol: 1 });
+  const connection = connect({ openWire: all.network.wireOf(PLAYER.id), clock: all.clock, timing: TIMING, protocol: PROTOCOL });
   const end = readAlong({ part: PART, connection, clock: all.clock, timing: TIMING, state: emptyState(), onState: (state) => states.push(state), onRenewed: () => (renewed += 1) });
   await all.clock.pass(100);
   const ink = async (n: number): Promise<void> => {

@@ -1,3 +1,4 @@
+import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
 import { describe, expect, it } from 'vitest';
 import { memoryQueue } from '../../../client/agreement/queue.ts';
 import { refused } from '../../../core/agreement/refusal.ts';
@@ -272,7 +273,7 @@ describe('guarantee 10: an old page', () => {
   it('is told to load again, sends nothing more and keeps what was written', async () => {
     const all = new Rehearsal();
     const storage = memoryQueue();
-    const piet = all.open(PARTNER, { storage, protocol: 0 });
+    const piet = all.open(PARTNER, { storage, protocol: PROTOCOL - 1 });
     await all.clock.pass(100);
     expect(shown(piet).status).toBe('oldProgram');
     const operation = piet.session.submit('propose', slip(1));

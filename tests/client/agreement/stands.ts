@@ -1,3 +1,4 @@
+import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
 import { connect, type Connection } from '../../../client/agreement/connection.ts';
 import { openPart } from '../../../client/agreement/partSession.ts';
 import { memoryQueue, type QueueStorage } from '../../../client/agreement/queue.ts';
@@ -25,7 +26,7 @@ export class Rehearsal {
   network = new Network(this.clock, this.authority);
   #ids = 0;
 
-  open(me: Actor, { storage = memoryQueue(), state = emptyState(), protocol = 1 }: { storage?: QueueStorage; state?: AgreementState; protocol?: number } = {}): Stand {
+  open(me: Actor, { storage = memoryQueue(), state = emptyState(), protocol = PROTOCOL }: { storage?: QueueStorage; state?: AgreementState; protocol?: number } = {}): Stand {
     if (!this.authority.people.has(me.id)) this.authority.people.set(me.id, me);
     const connection = connect({ openWire: this.network.wireOf(me.id), clock: this.clock, timing: TIMING, protocol });
     const newId = () => id(500_000 + (this.#ids += 1));
