@@ -288,6 +288,8 @@ describe('what the librarian gives out', PATIENT, () => {
     await principal.lay('Too late.');
     await principal.sentence().filter({ hasText: 'Not written: the part is locked for printing' }).waitFor();
     expect(await proposalsSaying('Too late.')).toEqual([]);
+    await principal.press('z');
+    await principal.mark(note('21', 1), 'finger:1', 'proposed').waitFor({ state: 'detached' });
   });
 
   it('the parts for the section and for both seats of a desk have exactly the marks that were inked in', async () => {

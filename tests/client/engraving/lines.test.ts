@@ -59,7 +59,7 @@ describe('where lines begin', () => {
   it('another part is broken where this one is, and its own breaks are gone', () => {
     const broken = brokenAt(textOf(note, `<print new-system="yes"/>${note}`, note), [{ first: 1, last: 2 }, { first: 3, last: 3 }]);
     expect(broken.match(/<print/g)).toHaveLength(1);
-    expect(broken).toContain('id="m3"><print new-system="yes"/>');
+    expect(broken).toContain('id="m3"><print new-page="yes"/>');
   });
 
   it('the beginning of a long part is a whole text of its first measures; a short part has none', () => {
