@@ -7,10 +7,10 @@ import { count } from './german.ts';
 export const board = {
   title: (name) => `Die Hand auf dem Griffbrett, ${name}`,
   none: 'Setzen Sie das Kolophonium auf eine Note dieser Stelle, oder zeigen Sie auf eine; dann ist die Hand auf dem Griffbrett zu sehen.',
-  thumb: 'Daumenaufsatz',
+  thumb: 'der Daumenlage',
   string: (name) => `${name}-Saite`,
-  open: (string, position, low, high) => `${string}, leer. Die Hand wartet: ${position}, von ${low} bis ${high} mm.`,
-  stopped: (string, finger, mm, position, low, high) => `${string}, ${finger}, ${mm} mm vom Sattel; die Hand liegt: ${position}, von ${low} bis ${high} mm.`,
+  open: (string, position, low, high) => `${string}, leer. Die Hand wartet in ${position}, von ${low} bis ${high} mm.`,
+  stopped: (string, finger, mm, position, low, high) => `${string}, mit ${finger}, ${mm} mm vom Sattel; die Hand liegt in ${position}, von ${low} bis ${high} mm.`,
   reach: (mm) => `Der Finger liegt ${mm} mm außerhalb der Hand.`,
   unit: 'mm',
   hand: HAND_IN_GERMAN,

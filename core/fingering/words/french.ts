@@ -41,7 +41,7 @@ export const HAND_IN_FRENCH: HandWords = {
     'hand-travel': 'chemin de la main', haste: 'hâte', slide: 'glissements', stretch: 'écarts', extension: 'extensions', crossing: 'changements de corde', hop: 'sauts d’un doigt',
     'out-of-order': 'doigts croisés', 'open-string': 'cordes à vide', 'weak-finger': 'le quatrième doigt', height: 'hauteur sur la corde', 'finger-slide': 'un doigt déplacé dans la main',
     'thumb-position': 'position du pouce', 'bare-shift': 'démanchers que rien ne couvre', 'grace-finger': 'petites notes sans doigt libre', 'same-finger-again': 'le même doigt deux fois de suite', 'slurred-crossing': 'changements de corde sous une liaison',
-    'unusual-place': 'endroits que les professionnels choisissent rarement', 'unusual-step': 'pas que les professionnels font rarement', 'unusual-move': 'main déplacée où les professionnels la déplacent rarement, ou gardée où ils la déplacent',
+    'unusual-place': 'endroits que les professionnels choisissent rarement', 'unusual-step': 'pas que les professionnels font rarement', 'rare-step': 'pas que presque aucun professionnel ne fait', sequence: 'une figure avec d’autres doigts que là où elle revient', 'unusual-move': 'main déplacée où les professionnels la déplacent rarement, ou gardée où ils la déplacent',
   },
   finger: (finger) => (finger === 'thumb' ? 'le pouce' : finger === 0 ? 'la corde à vide' : `le ${finger}${finger === 1 ? 'er' : 'e'} doigt`),
   string: (name) => `la corde de ${SYLLABLES[name] ?? name}`,

@@ -42,7 +42,7 @@ export const HAND_IN_GERMAN: HandWords = {
     'hand-travel': 'Weg der Hand', haste: 'Eile', slide: 'Gleiten', stretch: 'Spannweiten', extension: 'Streckungen', crossing: 'Saitenwechsel', hop: 'Sprünge eines Fingers',
     'out-of-order': 'gekreuzte Finger', 'open-string': 'leere Saiten', 'weak-finger': 'der vierte Finger', height: 'Höhe auf der Saite', 'finger-slide': 'ein Finger in der Hand verschoben',
     'thumb-position': 'Daumenlage', 'bare-shift': 'Lagenwechsel, die nichts verdeckt', 'grace-finger': 'Vorschläge ohne freien Finger', 'same-finger-again': 'ein Finger zweimal hintereinander', 'slurred-crossing': 'Saitenwechsel unter einem Bogen',
-    'unusual-place': 'Stellen, die Berufsmusiker selten wählen', 'unusual-step': 'Schritte, die Berufsmusiker selten machen', 'unusual-move': 'die Hand bewegt, wo Berufsmusiker sie selten bewegen, oder gelassen, wo sie es tun',
+    'unusual-place': 'Stellen, die Berufsmusiker selten wählen', 'unusual-step': 'Schritte, die Berufsmusiker selten machen', 'rare-step': 'Schritte, die kaum ein Berufsmusiker macht', sequence: 'eine Figur mit anderen Fingern als dort, wo sie wiederkehrt', 'unusual-move': 'die Hand bewegt, wo Berufsmusiker sie selten bewegen, oder gelassen, wo sie es tun',
   },
   finger: (finger) => (finger === 'thumb' ? 'dem Daumen' : finger === 0 ? 'der leeren Saite' : `dem ${finger}. Finger`),
   string: (name) => `der ${name === 'B' ? 'H' : name}-Saite`,

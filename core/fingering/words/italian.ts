@@ -46,7 +46,7 @@ export const HAND_IN_ITALIAN: HandWords = {
     'hand-travel': 'cammino della mano', haste: 'fretta', slide: 'scivolamenti', stretch: 'aperture', extension: 'estensioni', crossing: 'cambi di corda', hop: 'salti di un dito',
     'out-of-order': 'dita incrociate', 'open-string': 'corde vuote', 'weak-finger': 'il quarto dito', height: 'altezza sulla corda', 'finger-slide': 'un dito mosso dentro la mano',
     'thumb-position': 'capotasto', 'bare-shift': 'cambi che nulla copre', 'grace-finger': 'appoggiature senza un dito libero', 'same-finger-again': 'lo stesso dito due volte di fila', 'slurred-crossing': 'cambi di corda sotto una legatura',
-    'unusual-place': 'punti che i professionisti scelgono di rado', 'unusual-step': 'passi che i professionisti fanno di rado', 'unusual-move': 'mano mossa dove i professionisti la muovono di rado, o ferma dove la muovono',
+    'unusual-place': 'punti che i professionisti scelgono di rado', 'unusual-step': 'passi che i professionisti fanno di rado', 'rare-step': 'passi che quasi nessun professionista fa', sequence: 'una figura con dita diverse da dove ritorna', 'unusual-move': 'mano mossa dove i professionisti la muovono di rado, o ferma dove la muovono',
   },
   finger: (finger) => (finger === 'thumb' ? 'il pollice' : finger === 0 ? 'la corda vuota' : `il ${finger}º dito`),
   string: (name) => `la corda di ${SYLLABLES[name] ?? name}`,

@@ -8,16 +8,16 @@ const left: Left = { at: 'c', from: 'b', open: 2, slip: 's', seat: '2i', held: '
 
 describe('a stand that is come back to', () => {
   it('has the rosin, the passage, the open measure, its slip and the seat as they were', () => {
-    expect(caretAsLeft(left, 2, first, measureOf, ['2i'])).toEqual({ at: 'c', from: 'b', open: 2, slip: 's', seat: '2i' });
+    expect(caretAsLeft(left, 2, first, measureOf, ['2i'])).toEqual({ at: 'c', from: 'b', open: 2, slip: 's', seat: '2i', reaching: false });
     expect(caretAsLeft(left, null, first, measureOf, ['2i'])).toMatchObject({ at: 'c' });
   });
 
   it('begins at the measure the address names where that is another, closed', () => {
-    expect(caretAsLeft(left, 1, first, measureOf, ['2i'])).toEqual({ at: 'a', from: 'a', open: null, slip: null, seat: '2i' });
+    expect(caretAsLeft(left, 1, first, measureOf, ['2i'])).toEqual({ at: 'a', from: 'a', open: null, slip: null, seat: '2i', reaching: false });
   });
 
   it('begins anew where the note is gone, and shows the whole section where the seat is', () => {
-    expect(caretAsLeft({ ...left, at: 'gone' }, null, first, measureOf, [])).toEqual({ at: 'a', from: 'a', open: null, slip: null, seat: 'all' });
+    expect(caretAsLeft({ ...left, at: 'gone' }, null, first, measureOf, [])).toEqual({ at: 'a', from: 'a', open: null, slip: null, seat: 'all', reaching: false });
   });
 
   it('has what was pencilled on notes that are still there, under the same pencil', () => {
