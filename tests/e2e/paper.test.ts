@@ -62,7 +62,7 @@ describe('a part on paper', PATIENT, () => {
     await principal.press('3');
     await principal.press('Control+p');
     await page.locator('html[data-printed]').waitFor({ timeout: 120_000 });
-    const onPaper = await page.locator('.paper > svg.music').count();
+    const onPaper = await page.locator('.on-paper > svg.music').count();
     expect(onPaper).toBeGreaterThan(5);
     expect(onPaper).toBeLessThan(onScreen / 2);
   });
@@ -71,10 +71,10 @@ describe('a part on paper', PATIENT, () => {
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.ledge').isVisible()).toBe(false);
     expect(await page.locator('main').isVisible()).toBe(false);
-    expect(await page.locator('.paper > svg.music').first().isVisible()).toBe(true);
-    const states = await page.locator('.paper [data-mark]').evaluateAll((all) => [...new Set(all.map((mark) => mark.getAttribute('data-state')))]);
+    expect(await page.locator('.on-paper > svg.music').first().isVisible()).toBe(true);
+    const states = await page.locator('.on-paper [data-mark]').evaluateAll((all) => [...new Set(all.map((mark) => mark.getAttribute('data-state')))]);
     expect(states).toEqual(['adopted']);
-    const { background, ink } = await page.evaluate(() => ({ background: getComputedStyle(document.body).backgroundColor, ink: getComputedStyle(document.querySelector('.paper svg.music')!).color }));
+    const { background, ink } = await page.evaluate(() => ({ background: getComputedStyle(document.body).backgroundColor, ink: getComputedStyle(document.querySelector('.on-paper svg.music')!).color }));
     expect([background, ink]).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
     await page.emulateMedia({ media: null });
   });
@@ -88,7 +88,7 @@ describe('a part on paper', PATIENT, () => {
 
   it('is cleared away with the next key', async () => {
     await principal.press('ArrowRight');
-    await page.locator('.paper').waitFor({ state: 'detached' });
+    await page.locator('.on-paper').waitFor({ state: 'detached' });
     await principal.mark(part.part.measures.find(({ number }) => number === '11')!.notes[0]!.id, 'finger:3', 'proposed').waitFor();
   });
 });

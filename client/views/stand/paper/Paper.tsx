@@ -22,7 +22,7 @@ export function Paper({ desk, text, onLaid }: { desk: Desk; text: string; onLaid
     void document.fonts.ready.then(() => requestAnimationFrame(() => requestAnimationFrame(onLaid)));
   }, [whole, onLaid]);
   return (
-    <section className="paper" aria-hidden="true">
+    <section className="on-paper" aria-hidden="true">
       <Glyphs glyphs={engraved.glyphs} />
       <header>
         <b>{desk.view.part.name}</b>
