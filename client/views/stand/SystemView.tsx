@@ -35,6 +35,9 @@ export interface SystemProps {
   spoken: [from: string, to: string];
 }
 
+/** Staff spaces. A line so short has no margin for its number: it stands over the clef. */
+const NARROW = 60;
+
 function Corners({ x0, x1, y, arm = 1.2 }: { x0: number; x1: number; y: number; arm?: number }): ReactNode {
   return <path className="corner" d={`M${x0} ${y + arm}V${y}h${arm * 1.4}M${x1 - arm * 1.4} ${y}H${x1}v${arm}`} />;
 }
@@ -64,7 +67,7 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
       <PointedColumn geometry={geometry} y={top + 0.4} height={up + down + 3.6} />
       <SoundingColumn geometry={geometry} y={top + 0.4} height={up + down + 3.6} />
       <g id={id} className="sys" transform={`scale(${1 / UNITS})`} aria-hidden="true" dangerouslySetInnerHTML={{ __html: drawing.inner }} />
-      <text className="barno" x="-1" y={geometry.top - 0.6} textAnchor="end" aria-hidden="true">
+      <text className="barno" {...(geometry.width < NARROW ? { x: 0, y: geometry.top - 2.2 } : { x: -1, y: geometry.top - 0.6, textAnchor: 'end' })} aria-hidden="true">
         {number}
       </text>
       <Marks placed={placed} />
