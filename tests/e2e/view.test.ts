@@ -9,7 +9,9 @@ import { Reader, signIn } from './reader.ts';
 describe('how the part lies on the stand', { timeout: 240_000 }, () => {
   let house: House, browser: Browser, player: Player;
   const systems = () => player.page.locator('main [data-system]').count();
-  const whole = () => player.page.waitForFunction(() => document.querySelectorAll('main [data-system]').length > 2 && document.querySelectorAll('main [data-system]').length === document.querySelectorAll('main svg.system').length, undefined, { timeout: 120_000 });
+  let last = '';
+  /** A long part stands first with its beginning alone: whole is what has its last note, every line drawn. */
+  const whole = () => player.page.waitForFunction((id) => document.querySelector(`main .hits [data-note="${id}"]`) !== null && document.querySelectorAll('main [data-system]').length === document.querySelectorAll('main svg.system').length, last, { timeout: 120_000 });
 
   beforeAll(async () => {
     house = await openHouse(true);
@@ -19,8 +21,11 @@ describe('how the part lies on the stand', { timeout: 240_000 }, () => {
     page.setDefaultTimeout(60_000);
     await signIn(page, house.links.get('principal')!);
     player = new Player(page, house.origin);
-    const { programmes } = await new Reader(context, house.origin).shelf();
-    await player.stand(programmes[0]!.works[0]!.parts.find(({ section }) => section)!.id);
+    const reader = new Reader(context, house.origin);
+    const { programmes } = await reader.shelf();
+    const { id } = programmes[0]!.works[0]!.parts.find(({ section }) => section)!;
+    last = (await reader.part(id)).part.measures.flatMap(({ notes }) => notes).filter(({ rest }) => !rest).at(-1)!.id;
+    await player.stand(id);
     await whole();
   }, 240_000);
 
