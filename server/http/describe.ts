@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, NewPerson, NewProgramme, NewSection, Seating, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, NewPerson, NewProgramme, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
 
 interface Route {
   method: 'get' | 'post' | 'put' | 'delete';
@@ -24,6 +24,10 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/me/hand', summary: 'Your own hand, which nobody else can read; null where you have told nothing.' },
   { method: 'put', path: '/api/me/hand', summary: 'Keeps your own hand, for you alone.', body: HandBody },
   { method: 'delete', path: '/api/me/hand', summary: 'Forgets your hand.' },
+  { method: 'get', path: '/api/me/waiting', summary: 'What waits for you over all parts of your sections: votes, talk that names you, your slips, decisions since you were there.' },
+  { method: 'get', path: '/api/me/letters', summary: 'Whether letters are sent here, and where yours go; nobody else can read it.' },
+  { method: 'put', path: '/api/me/letters', summary: 'Has letters about what waits sent to an address, for you alone.', body: LettersBody },
+  { method: 'delete', path: '/api/me/letters', summary: 'Forgets the address; no more letters.' },
   { method: 'get', path: '/api/shelf', summary: 'Programmes with their works and parts, the sections, and for the librarian the people.' },
   { method: 'post', path: '/api/programmes', summary: 'Adds a programme.', body: NewProgramme },
   { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl): all of its string parts, or nothing and why.', body: 'file' },
@@ -34,6 +38,7 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/works/{work}/check/parts/{part}', summary: 'What was found in one part of the piece, worst first.' },
   { method: 'put', path: '/api/parts/{part}/section', summary: 'Puts a part on the stands of a section, or takes it off.', body: AssignPart },
   { method: 'get', path: '/api/parts/{part}', summary: 'A part: its music, its section, and what has been agreed.' },
+  { method: 'put', path: '/api/parts/{part}/seen', summary: 'How far you have read the part: what came before waits no longer.', body: SeenBody },
   { method: 'get', path: '/api/parts/{part}/log', summary: 'Rows of the log after a place in it.', query: { after: [] } },
   { method: 'get', path: '/api/parts/{part}/engraving', summary: 'The part as MusicXML for the engraver, notes carrying their ids.', answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
