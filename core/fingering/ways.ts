@@ -1,4 +1,5 @@
 import { cheapestPath } from '../search/cheapestPath.ts';
+import { costsToEnd } from '../search/costsToEnd.ts';
 import { detours } from '../search/detours.ts';
 import { differentPaths } from '../search/differentPaths.ts';
 import type { Lattice, Path } from '../search/lattice.ts';
@@ -54,8 +55,8 @@ export function waysToPlay(prepared: Prepared, count: number): Path[] {
   if (first === null || count < 2) return first === null ? [] : [first];
   const classes = musicalClasses(prepared);
   const classOf = (layer: number, state: number): number => classes[layer]![state]!;
-  const among = (some: Lattice): Path[] => (lattice.states.length <= SHORT ? differentPaths(some, classOf, count) : [first, ...detours(some, first, classOf, count - 1, APART)]);
-  if (balance.rare === 0) return among(lattice);
+  const among = (some: Lattice, end = costsToEnd(some)): Path[] => (lattice.states.length <= SHORT ? differentPaths(some, classOf, count, end) : [first, ...detours(some, first, classOf, count - 1, APART, end)]);
+  if (balance.rare === 0) return among(lattice, toEnd);
   let found: Path[] = [];
   for (const share of HARDLY_EVER) {
     found = among(plausible(prepared, first, share));

@@ -22,3 +22,11 @@ export function effortOf(distance: Millimetres, available: Seconds): Effort {
   const load = leastTime(distance) / Math.max(available, 1e-6);
   return load <= 0.25 ? 'easy' : load <= 0.5 ? 'work' : load <= 1 ? 'hard' : 'impossible';
 }
+
+/** The shortest slide a hand makes cleanly: from memory, editable. */
+const SHORTEST_SLIDE: Seconds = 0.045;
+
+/** How long a slide over that travel of the hand lasts when it is clean: the least time of the move, no shorter than a hand can. Example: 32 mm, 0.078 s. */
+export function slideSeconds(mm: Millimetres): Seconds {
+  return Math.max(leastTime(mm), SHORTEST_SLIDE);
+}

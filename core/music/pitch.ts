@@ -24,3 +24,6 @@ export function pitchName(pitch: Pitch): string {
   const alteration: Record<string, string> = { '-2': ' double flat', '-1': ' flat', '0': '', '1': ' sharp', '2': ' double sharp' };
   return `${pitch.step}${alteration[String(pitch.alter)] ?? ` ${pitch.alter > 0 ? '+' : ''}${pitch.alter}`}${alteration[String(pitch.alter)] === '' ? '' : ' '}${pitch.octave}`;
 }
+
+/** Frequency of a MIDI key in equal temperament, A4 = 440 Hz. Example: 69 is 440. */
+export const hertzOf = (midi: number): number => 440 * 2 ** ((midi - 69) / 12);

@@ -1,4 +1,4 @@
-import { costsToEnd } from './costsToEnd.ts';
+import { costsToEnd, type CostsToEnd } from './costsToEnd.ts';
 import { type Lattice, type Path, pathCost } from './lattice.ts';
 
 /** A way that leaves a path at a layer, takes states of its own and comes back to it. */
@@ -35,11 +35,10 @@ function costsFromStart({ states, steps }: Lattice): { costs: Float64Array[]; ba
  * classes differ in `apart` layers or more from those of `first` and of every way kept before; at most `count`. Ties in order of layers and states.
  * O(layers x states^2), and for each way looked at the layers it leaves `first` for. Oracle: brute force over all paths.
  */
-export function detours(lattice: Lattice, first: Path, classOf: (layer: number, state: number) => number, count: number, apart: number): Path[] {
+export function detours(lattice: Lattice, first: Path, classOf: (layer: number, state: number) => number, count: number, apart: number, toEnd: CostsToEnd = costsToEnd(lattice)): Path[] {
   const n = lattice.states.length;
   if (n === 0 || count < 1) return [];
   const { costs, back } = costsFromStart(lattice);
-  const toEnd = costsToEnd(lattice);
   const classes = first.states.map((state, i) => classOf(i, state));
   const kept: Detour[] = [];
   for (const { layer, state } of candidates()) {

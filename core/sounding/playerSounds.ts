@@ -1,4 +1,5 @@
 import type { Instrument } from '../instruments/instrument.ts';
+import { hertzOf } from '../music/pitch.ts';
 import type { Seconds } from '../music/seconds.ts';
 import { slideTo } from './slideTo.ts';
 import type { Attack, DrawnBow, Sound } from './sound.ts';
@@ -8,9 +9,6 @@ import type { Tone } from './tones.ts';
 const SAME: Seconds = 2e-3;
 /** Silence from which the bow is set anew. */
 const REST: Seconds = 0.02;
-
-/** Frequency of a MIDI key in equal temperament, A4 = 440 Hz. Example: 69 is 440. */
-export const hertzOf = (midi: number): number => 440 * 2 ** ((midi - 69) / 12);
 
 function attackOf(tone: Tone, before: Tone | undefined, begins: boolean, bowed: boolean): Attack {
   if (tone.plucked) return 'pluck';

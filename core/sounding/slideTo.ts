@@ -1,4 +1,5 @@
-import { slideSeconds, fingerTravel } from '../fingering/steps/travel.ts';
+import { fingerTravel } from '../fingering/steps/travel.ts';
+import { slideSeconds } from '../hand/moveTime.ts';
 import type { Instrument, Semitones } from '../instruments/instrument.ts';
 import type { Seconds } from '../music/seconds.ts';
 import type { Tone } from './tones.ts';

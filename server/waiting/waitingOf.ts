@@ -36,7 +36,6 @@ export async function waitingOf(house: House, person: { id: string; librarian: b
     if (!mine || !current) continue;
     const waits = waitsFor(current.state, { id: person.id, roles: rolesOf(person.librarian, mine.role === 'principal') }, since.get(part.id) ?? 0);
     const numbers = waits.length ? await numbersOf(house, part.id, waits) : {};
-
     found.push({ part: { id: part.id, name: part.name, work: { id: work.id, title: work.title }, programme: programme.id, waits, numbers }, head: current.place.head, firstRehearsal: programme.firstRehearsal });
   }
   return found;

@@ -1,4 +1,5 @@
 import type { Mention } from '../../../core/agreement/state.ts';
+import { plain } from '../../words/plain.ts';
 
 /** The @ and what follows it up to the caret, when a name is being typed there; null otherwise. */
 export function namedSoFar(text: string, caret: number): { from: number; said: string } | null {
@@ -8,8 +9,6 @@ export function namedSoFar(text: string, caret: number): { from: number; said: s
   const said = before.slice(from + 1);
   return /[.,;:!?\n]/.test(said) || said.split(' ').length > 3 ? null : { from, said };
 }
-
-const plain = (text: string): string => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
 
 /** People a name begun may mean: any of its words begins so. A name that stands there whole is asked for no more. */
 export function meantBy<Who extends { name: string }>(said: string, people: readonly Who[]): Who[] {

@@ -1,4 +1,5 @@
 import type { Proposal } from '../../../core/agreement/state.ts';
+import { votesOn } from './votesOn.ts';
 
 /** First measures of the open ranges gone through since the run began. */
 export type Run = readonly number[];
@@ -23,10 +24,8 @@ export function stepRun(run: Run, open: readonly number[], here: number): RunSte
   return { run: [...run, to], to, at: run.length + 1, of: run.length + ahead.length, decided };
 }
 
-const count = (slip: Proposal, measure: number, which: 'for' | 'against'): number => Object.values(slip.votes[measure] ?? {}).filter((vote) => vote === which).length;
-
 /** The slip most are for, those against taken off; of equals the one laid first. Undefined where none lies. */
 export function leadingOf(slips: readonly Proposal[], measure: number): { slip: Proposal; plus: number; minus: number } | undefined {
-  const counted = slips.map((slip) => ({ slip, plus: count(slip, measure, 'for'), minus: count(slip, measure, 'against') }));
+  const counted = slips.map((slip) => ({ slip, ...votesOn(slip, measure) }));
   return counted.sort((a, b) => b.plus - b.minus - (a.plus - a.minus) || b.plus - a.plus)[0];
 }

@@ -1,3 +1,4 @@
+import { plain } from '../../words/plain.ts';
 import { words } from '../../words/words.ts';
 import { COMMANDS, type Command } from '../keys.ts';
 import { capsOf } from './rows.ts';
@@ -11,7 +12,6 @@ export interface Said {
   command: Command;
 }
 
-const plain = (text: string): string => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '').replace(/[’']/g, ' ');
 const tokens = (text: string): string[] => plain(text).split(/[^\p{L}\p{N}]+/u).filter(Boolean);
 
 const all = (): Said[] =>

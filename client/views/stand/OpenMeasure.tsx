@@ -10,7 +10,7 @@ import type { Desk } from './desk.ts';
 import { Past } from './Past.tsx';
 import { findingText } from '../findingText.ts';
 import { PastView } from './past/PastView.tsx';
-import { measureName } from './sentence.ts';
+import { measureName, slipName } from './sentence.ts';
 import { pencilled } from './shownMarks.ts';
 import { Slip } from './Slip.tsx';
 import { SlipFacts } from './SlipFacts.tsx';
@@ -29,7 +29,6 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
   const findings = useSlipFindings(desk, slips.map(({ id }) => id));
   const here = desk.heard.filter((finding) => finding.measure === measure);
   const inHand = selected(desk.caret, desk.walk.ids);
-  const name = (letter: string, from: number) => `${measureName(desk, from)}${letter}`;
   const hung = useRef<HTMLDivElement>(null);
   const inFocus = focus?.id;
   const first = useRef(inFocus);
@@ -53,10 +52,10 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
           {slips.map((slip) => (
               <div key={slip.id} className={slip.id === inFocus ? 'slip-row chosen' : 'slip-row'}>
                 <Slip
-                  id={slip.id} label={words.slip.label(name(slip.letter, slip.from), slip.proposed.name)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
+                  id={slip.id} label={words.slip.label(slipName(desk, slip), slip.proposed.name)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
                   marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}
                 />
-                <SlipFacts desk={desk} slip={slip} name={name(slip.letter, slip.from)} measure={measure} findings={findings[slip.id] ?? []} chosen={slip.id === focus?.id} />
+                <SlipFacts desk={desk} slip={slip} name={slipName(desk, slip)} measure={measure} findings={findings[slip.id] ?? []} chosen={slip.id === focus?.id} />
               </div>
           ))}
         </div>

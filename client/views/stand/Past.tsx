@@ -4,7 +4,7 @@ import type { Proposal, StandingMark } from '../../../core/agreement/state.ts';
 import { words } from '../../words/words.ts';
 import type { Desk } from './desk.ts';
 import { submit } from './lay.ts';
-import { measureName } from './sentence.ts';
+import { slipName } from './sentence.ts';
 import { Talk } from './Talk.tsx';
 
 function decided({ status, decided: stamp }: Proposal): string {
@@ -36,7 +36,7 @@ export function Past({ desk, measure }: { desk: Desk; measure: number }): ReactN
       <ul>
         {past.map((slip) => (
           <li key={slip.id} data-past={slip.id}>
-            <em>{`${measureName(desk, slip.from)}${slip.letter}`}</em> {slip.proposed.name}: {slip.why} <span>{decided(slip)}</span>
+            <em>{slipName(desk, slip)}</em> {slip.proposed.name}: {slip.why} <span>{decided(slip)}</span>
             <Talk desk={desk} measure={measure} proposal={slip.id} />
           </li>
         ))}

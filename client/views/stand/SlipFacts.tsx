@@ -6,6 +6,7 @@ import { lensOf } from '../../drawing/lensOf.ts';
 import { SeatVotes } from '../../drawing/SeatVotes.tsx';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
+import { votesOn } from '../../tools/run/votesOn.ts';
 import { words } from '../../words/words.ts';
 import { vote } from './commands.ts';
 import { isPrincipal, mayMark, type Desk } from './desk.ts';
@@ -73,8 +74,7 @@ function Decide({ desk, slip }: { desk: Desk; slip: Proposal }): ReactNode {
 export function SlipFacts({ desk, slip, name, measure, findings, chosen }: { desk: Desk; slip: Proposal; name: string; measure: number; findings: readonly Finding[]; chosen: boolean }): ReactNode {
   const { section } = desk.view;
   const votes = slip.votes[measure] ?? {};
-  const plus = Object.values(votes).filter((one) => one === 'for').length;
-  const minus = Object.values(votes).length - plus;
+  const { plus, minus } = votesOn(slip, measure);
   const people = section?.seats.filter(({ person }) => person).length ?? 0;
   const where = words.inMeasures(measureName(desk, slip.from), measureName(desk, slip.to));
   return (

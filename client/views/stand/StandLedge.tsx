@@ -9,6 +9,7 @@ import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
 import { slipsHere } from './commands.ts';
 import { isPrincipal, type Desk } from './desk.ts';
+import { goToMeasure } from './goTo.ts';
 import { KeysList } from './KeysList.tsx';
 import { openRanges } from './openMeasures.ts';
 import { OpenBeside, PhoneMoves } from './phone/PhoneMoves.tsx';
@@ -47,10 +48,6 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const second = subSentence(desk, engraving);
   const slip = desk.pencil.draft.length || desk.snapshot.status === 'away' ? null : slipSentence(desk);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
-  const move = (measure: number) => {
-    const first = desk.index.part.measures.slice(measure - 1).find(({ ordinal }) => desk.index.first.has(ordinal));
-    if (first) desk.move({ type: 'put', at: desk.index.first.get(first.ordinal)! });
-  };
   const done = open.length === 0 && desk.heard.length === 0 && (desk.state.locked || desk.state.ink.length > 0);
   return (
     <Ledge
@@ -61,7 +58,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
           {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} onCommand={onCommand} /> : null}
           <Thread
             part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} unread={unread} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
-            grown={engraved.whole ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={move}
+            grown={engraved.whole ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={(measure) => goToMeasure(desk, measure)}
           />
         </>
       }

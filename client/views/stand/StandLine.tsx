@@ -12,7 +12,7 @@ import { openMeasure } from './commands.ts';
 import { goTo } from './goTo.ts';
 import type { Desk } from './desk.ts';
 import { lay, submit } from './lay.ts';
-import { measureName } from './sentence.ts';
+import { measureName, slipName } from './sentence.ts';
 
 /** The people of the section besides me, as they sit; the principal even without a seat. */
 function peopleOf({ view, me }: Desk): { id: string; name: string; seat: string }[] {
@@ -51,7 +51,7 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
       return <CommandLine onLeave={leave} onCommand={(command) => done(() => onCommand(command))()} />;
     case 'say': {
       const slip = line.proposal === null ? undefined : desk.state.proposals[line.proposal];
-      const about = slip ? `${measureName(desk, slip.from)}${slip.letter}` : words.inMeasures(measureName(desk, line.measure), measureName(desk, line.measure));
+      const about = slip ? slipName(desk, slip) : words.inMeasures(measureName(desk, line.measure), measureName(desk, line.measure));
       const write = (text: string, mentions: Mention[]) => {
         const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text, mentions });
         if (written) openMeasure(desk, line.measure, line.proposal);
@@ -60,7 +60,7 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
     }
     case 'aside': {
       const slip = desk.state.proposals[line.proposal];
-      const name = slip ? `${measureName(desk, slip.from)}${slip.letter}` : '';
+      const name = slip ? slipName(desk, slip) : '';
       return <LedgeLine key="aside" label={words.line.aside(name)} button={words.line.put} max={500} onLeave={leave} onWrite={(why) => done(() => submit(desk, 'setAside', { proposal: line.proposal, why }))()} />;
     }
     case 'mute': {

@@ -7,6 +7,7 @@ import { words } from '../../words/words.ts';
 import { openMeasure } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { BesideView } from './beside/BesideView.tsx';
+import { bySystem } from './bySystem.ts';
 import { ElsewhereView } from './elsewhere/ElsewhereView.tsx';
 import { HairView } from './hair/HairView.tsx';
 import { OffersView } from './offers/OffersView.tsx';
@@ -14,7 +15,6 @@ import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
-import { bySystem } from './sameProps.ts';
 import { measureName, noteSentence } from './sentence.ts';
 import { WaitsView } from './waiting/WaitsView.tsx';
 import { SystemView } from './SystemView.tsx';
@@ -48,12 +48,12 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
   }, [desk.state, ranges]);
   const findings = useMemo(() => {
     const shown = desk.heard.flatMap(({ notes, rule, seats }): ShownFinding[] => (notes[0] ? [{ note: notes[0], rule, lens: lensOf(seats) }] : []));
-    return bySystem(ranges, shown, ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]);
+    return bySystem(ranges, shown, ({ note }) => facts.notes.get(note) ?? 0);
   }, [desk.heard, ranges, facts]);
-  const unread = bySystem(ranges, unreadHere(desk), (measure) => [measure, measure]);
-  const people = bySystem(ranges, lookers(desk), ({ measure }) => [measure, measure]);
+  const unread = bySystem(ranges, unreadHere(desk), (measure) => measure);
+  const people = bySystem(ranges, lookers(desk), ({ measure }) => measure);
   const inHand = useMemo(
-    () => bySystem(ranges, selected(desk.caret, desk.walk.ids), (note) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]),
+    () => bySystem(ranges, selected(desk.caret, desk.walk.ids), (note) => facts.notes.get(note) ?? 0),
     [desk.caret, desk.walk.ids, ranges, facts],
   );
   const label = useCallback((note: string) => {

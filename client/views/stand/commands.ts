@@ -1,7 +1,7 @@
 import type { Mark } from '../../../core/music/mark.ts';
 import { slotOf } from '../../../core/music/mark.ts';
 import { exact, fraction } from '../../../core/music/time.ts';
-import { beatOf, moveInside, numberOf } from '../../library/partIndex.ts';
+import { beatOf, moveInside } from '../../library/partIndex.ts';
 import { go } from '../../router.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import type { Command } from '../../tools/keys.ts';
@@ -20,6 +20,7 @@ import { nextAfter, slipsAt } from './openMeasures.ts';
 import { askElsewhere, layElsewhere } from './elsewhere/layElsewhere.ts';
 import { findingHere, hereIn } from './findingHere.ts';
 import { inkedSentence, runOn } from './runThrough.ts';
+import { slipName } from './sentence.ts';
 import { myPart, openBeside } from './phone/goingRound.ts';
 
 /** Slips under the open measure, and the one in focus. */
@@ -119,7 +120,7 @@ export function vote(desk: Desk, which: 'for' | 'against', id?: string): void {
   if (!voted || desk.caret.open === null) return desk.say(words.stand.noSlip);
   const now = voted.votes[desk.caret.open]?.[desk.me.id];
   const cast = now === which ? null : which;
-  if (submit(desk, 'castVote', { proposal: voted.id, revision: voted.revision, measure: desk.caret.open, vote: cast })) desk.say(words.spoken.voted[cast ?? 'none'](`${numberOf(desk.index.part.measures[voted.from - 1]!)}${voted.letter}`));
+  if (submit(desk, 'castVote', { proposal: voted.id, revision: voted.revision, measure: desk.caret.open, vote: cast })) desk.say(words.spoken.voted[cast ?? 'none'](slipName(desk, voted)));
 }
 
 /** The history of the open measure, or of the one in hand, which opens for it. */

@@ -13,17 +13,3 @@ export function sameProps<Props extends object>(before: Props, after: Props): bo
     return a.length === b.length && a.every((one, i) => same(one, b[i]));
   });
 }
-
-/** What stands in each of `ranges` of measures, in the order given; `measureOf` gives the first and the last measure a thing is in. */
-export function bySystem<T>(ranges: readonly { first: number; last: number }[], things: readonly T[], measuresOf: (thing: T) => readonly [from: number, to: number]): readonly (readonly T[])[] {
-  const systemAt: number[] = [];
-  for (const [i, { first, last }] of ranges.entries()) for (let ordinal = first; ordinal <= last; ordinal += 1) systemAt[ordinal] = i;
-  const found: T[][] = ranges.map(() => []);
-  for (const thing of things) {
-    const [from, to] = measuresOf(thing);
-    const begins = systemAt[from];
-    if (begins === undefined) continue;
-    for (let i = begins; i <= (systemAt[to] ?? begins); i += 1) found[i]!.push(thing);
-  }
-  return found;
-}

@@ -1,4 +1,5 @@
 import { markWords, seatWords } from '../../../core/music/markWords.ts';
+import type { Proposal } from '../../../core/agreement/state.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import { beatOf, numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
@@ -13,6 +14,9 @@ export const measureName = ({ index }: Desk, ordinal: number): string => {
   const measure = index.part.measures[ordinal - 1];
   return measure ? numberOf(measure) : String(ordinal);
 };
+
+/** What a slip is called: the measure it begins in, and its letter. */
+export const slipName = (desk: Desk, { from, letter }: Pick<Proposal, 'from' | 'letter'>): string => `${measureName(desk, from)}${letter}`;
 
 function marksOn(desk: Desk, note: string): string[] {
   const placed = desk.index.notes.get(note)!;

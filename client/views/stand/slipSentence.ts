@@ -1,8 +1,9 @@
 import type { Vote } from '../../../core/agreement/state.ts';
+import { votesOn } from '../../tools/run/votesOn.ts';
 import { words } from '../../words/words.ts';
 import { slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
-import { measureName } from './sentence.ts';
+import { slipName } from './sentence.ts';
 
 /** The slip in focus under the open measure: which it is, who is for and against, and my own vote. Null where none hangs. */
 export function slipSentence(desk: Desk): { line: string; why: string } | null {
@@ -10,8 +11,8 @@ export function slipSentence(desk: Desk): { line: string; why: string } | null {
   const { open } = desk.caret;
   if (!slip || open === null) return null;
   const votes: Readonly<Record<string, Vote>> = slip.votes[open] ?? {};
-  const plus = Object.values(votes).filter((one) => one === 'for').length;
+  const { plus, minus } = votesOn(slip, open);
   const { spoken } = words;
-  const line = [spoken.slip(`${measureName(desk, slip.from)}${slip.letter}`, slip.proposed.name, slips.indexOf(slip) + 1, slips.length), spoken.counts(plus, Object.values(votes).length - plus), spoken.mine[votes[desk.me.id] ?? 'none']];
+  const line = [spoken.slip(slipName(desk, slip), slip.proposed.name, slips.indexOf(slip) + 1, slips.length), spoken.counts(plus, minus), spoken.mine[votes[desk.me.id] ?? 'none']];
   return { line: `${line[0]}: ${line[1]}; ${line[2]}.`, why: slip.why };
 }

@@ -3,7 +3,7 @@ import type { ShownMark } from '../../drawing/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import type { Desk } from './desk.ts';
-import { bySystem } from './sameProps.ts';
+import { bySystem } from './bySystem.ts';
 import { gone, inked, pencilled } from './shownMarks.ts';
 
 const NONE: readonly Mark[] = [];
@@ -30,5 +30,5 @@ export function useShownMarks(desk: Desk, ranges: EngravingSnapshot['ranges']): 
       ...(history ? gone(state, index) : []),
     ];
   }, [state, standing, pencil.draft, pencil.alone, caret.seat, index, history, refused]);
-  return useMemo(() => bySystem(ranges, all, ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]), [ranges, all, facts]);
+  return useMemo(() => bySystem(ranges, all, ({ note }) => facts.notes.get(note) ?? 0), [ranges, all, facts]);
 }

@@ -1,14 +1,15 @@
 import { audibleSlide } from '../../hand/audibleSlide.ts';
-import { leastTime } from '../../hand/moveTime.ts';
+import { leastTime, slideSeconds } from '../../hand/moveTime.ts';
 import { placeOnString } from '../../hand/place.ts';
 import { reachOf, zoneOf, type Zone } from '../../hand/reach.ts';
 import type { Millimetres, Semitones } from '../../instruments/instrument.ts';
+import { hertzOf } from '../../music/pitch.ts';
 import type { Seconds } from '../../music/seconds.ts';
-import { THUMB, type Place } from '../frame.ts';
+import type { Place } from '../frame.ts';
 import { handSemitones, handTravel } from '../handAt.ts';
 import type { Player } from './player.ts';
 import type { StepTiming } from './timing.ts';
-import { fingerTravel, slideSeconds } from './travel.ts';
+import { fingerTravel, stopped } from './travel.ts';
 
 export type StepKind =
   | 'stays'
@@ -38,8 +39,6 @@ export interface HandStep {
   span: Millimetres;
   zone: Zone;
 }
-
-const stopped = (place: Place): boolean => place.finger !== 0 && place.finger !== THUMB;
 
 interface Span {
   span: Millimetres;
@@ -95,6 +94,6 @@ export function handStep(player: Player, a: Place, b: Place, timing: StepTiming)
 }
 
 function slideOf(player: Player, semitones: Semitones, mm: Millimetres, b: Place, timing: StepTiming): number {
-  const hertz = 440 * 2 ** ((player.instrument.openStrings[b.string - 1]! + b.above - 69) / 12);
+  const hertz = hertzOf(player.instrument.openStrings[b.string - 1]! + b.above);
   return audibleSlide({ semitones, seconds: slideSeconds(mm), cover: timing.slurred ? 0 : 0.036, players: player.players, sliding: player.sliding, hertz }).index;
 }

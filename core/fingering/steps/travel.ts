@@ -1,17 +1,13 @@
-import { leastTime } from '../../hand/moveTime.ts';
-import type { Millimetres, Semitones } from '../../instruments/instrument.ts';
-import type { Seconds } from '../../music/seconds.ts';
+import type { Semitones } from '../../instruments/instrument.ts';
 import { THUMB, type Place } from '../frame.ts';
 
 type Stop = Pick<Place, 'string' | 'finger' | 'above'>;
 
-/** The shortest slide a hand makes cleanly: from memory, editable. */
-const SHORTEST_SLIDE = 0.045;
-
 /** Kinds in which a sounding finger travels along its string. */
 const SLIDES: ReadonlySet<string> = new Set(['chromatic-slide', 'shift-same-finger', 'shift-departing-finger']);
 
-const stopped = ({ finger }: Stop): boolean => finger !== 0 && finger !== THUMB;
+/** Whether a finger stops the string there. */
+export const stopped = ({ finger }: Stop): boolean => finger !== 0 && finger !== THUMB;
 
 /** A higher finger gives way to a lower one going up, or a lower to a higher going down: the hand narrows, and only the interval between the two can sound. */
 function isCrossingShift(a: Stop, b: Stop): boolean {
@@ -25,9 +21,4 @@ function isCrossingShift(a: Stop, b: Stop): boolean {
 export function fingerTravel(kind: string, a: Stop, b: Stop, hand: Semitones): Semitones {
   if (!SLIDES.has(kind)) return 0;
   return a.finger === b.finger || isCrossingShift(a, b) ? b.above - a.above : hand;
-}
-
-/** How long a slide over that travel of the hand lasts when it is clean: the least time of the move, no shorter than a hand can. Example: 32 mm, 0.078 s. */
-export function slideSeconds(mm: Millimetres): Seconds {
-  return Math.max(leastTime(mm), SHORTEST_SLIDE);
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pageTurns } from '../../../client/views/stand/view/pageTurns.ts';
-import { bySystem, sameProps } from '../../../client/views/stand/sameProps.ts';
+import { bySystem } from '../../../client/views/stand/bySystem.ts';
+import { sameProps } from '../../../client/views/stand/sameProps.ts';
 
 describe('pages as they will print', () => {
   it('no page is fuller than a sheet, and none ends while the next line would fit', () => {

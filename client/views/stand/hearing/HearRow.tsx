@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { LETTERS } from '../../../fingering/messages.ts';
 import { otherOf, PACES, type What } from '../../../hearing/reducer.ts';
+import { capsOf } from '../../../tools/sheet/rows.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
@@ -20,11 +21,11 @@ export function HearRow({ desk, index }: { desk: Desk; index: number }): ReactNo
     <div className="hearing" role="group" aria-label={words.hearing.title}>
       <p className="acts">
         <button type="button" onClick={() => (busy ? hearing.stop() : start(index, 'one'))}>
-          {busy ? words.hearing.stop : words.hearing.hear} <kbd aria-hidden="true">Space</kbd>
+          {busy ? words.hearing.stop : words.hearing.hear} <kbd aria-hidden="true">{capsOf(['Space'])}</kbd>
         </button>
         {seats.length > 1 ? (
           <button type="button" onClick={() => start(index, 'section')}>
-            {words.hearing.section} <kbd aria-hidden="true">Shift Space</kbd>
+            {words.hearing.section} <kbd aria-hidden="true">{capsOf(['Shift+Space'])}</kbd>
           </button>
         ) : null}
         {other === null ? null : (

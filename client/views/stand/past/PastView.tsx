@@ -3,7 +3,7 @@ import { measureHistory } from '../../../../core/agreement/measureHistory.ts';
 import { usePartLog } from '../../../library/usePartLog.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
-import { measureName } from '../sentence.ts';
+import { measureName, slipName } from '../sentence.ts';
 import { PastPicture } from './PastPicture.tsx';
 import { pastShapes } from './pastShapes.ts';
 
@@ -14,7 +14,7 @@ export function PastView({ desk, measure }: { desk: Desk; measure: number }): Re
   const [lit, setLit] = useState<number | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const moments = useMemo(() => (log ? measureHistory(log, measure) : []), [log, measure]);
-  const come = log !== undefined && log !== null;
+  const come = log !== null;
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
     heading.current?.scrollIntoView({ block: 'start' });
@@ -22,7 +22,7 @@ export function PastView({ desk, measure }: { desk: Desk; measure: number }): Re
   const shapes = useMemo(() => pastShapes(moments), [moments]);
   const name = (slip: string): string => {
     const found = confirmed.proposals[slip];
-    return found ? `${measureName(desk, found.from)}${found.letter}` : '';
+    return found ? slipName(desk, found) : '';
   };
   const title = words.past.title(measureName(desk, measure));
   return (

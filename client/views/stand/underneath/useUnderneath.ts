@@ -9,7 +9,7 @@ import { useLoaded } from '../../../library/useLoaded.ts';
 import { words } from '../../../words/words.ts';
 import type { ShownMark } from '../../../drawing/placeMarks.ts';
 import type { Desk } from '../desk.ts';
-import { bySystem } from '../sameProps.ts';
+import { bySystem } from '../bySystem.ts';
 import { inked } from '../shownMarks.ts';
 
 /** Another part of the work, engraved in this part's lines, with what its section has inked in. */
@@ -38,10 +38,7 @@ export function useUnderneath({ beside, say }: Desk, { ranges, whole }: Engravin
   const marks = useMemo(() => {
     if (!other) return [];
     const index = indexPart(other.part);
-    return bySystem(ranges, inked(other.marks.map((mark) => ({ ...mark, seats: mark.seats ?? 'all' })), 'all', index), ({ note }) => {
-      const at = index.notes.get(note)?.measure.ordinal ?? 0;
-      return [at, at];
-    });
+    return bySystem(ranges, inked(other.marks.map((mark) => ({ ...mark, seats: mark.seats ?? 'all' })), 'all', index), ({ note }) => index.notes.get(note)?.measure.ordinal ?? 0);
   }, [other, ranges]);
   return { other, engraved, marks, turn };
 }

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import { placeMarks } from '../../../drawing/placeMarks.ts';
 import type { EngravingSnapshot } from '../../../engraving/engraving.ts';
+import { bySystem } from '../bySystem.ts';
 import type { Desk } from '../desk.ts';
 import { extentOf } from '../extent.ts';
-import { bySystem } from '../sameProps.ts';
 import { inked } from '../shownMarks.ts';
 import { pageTurns } from './pageTurns.ts';
 
@@ -14,7 +14,7 @@ export function usePageTurns(on: boolean, { standing, caret, index, facts }: Des
   const ready = on && whole && drawn === systems.length;
   return useMemo(() => {
     if (!ready) return NONE;
-    const marks = bySystem(ranges, inked(standing, caret.seat, index), ({ note }) => [facts.notes.get(note) ?? 0, facts.notes.get(note) ?? 0]);
+    const marks = bySystem(ranges, inked(standing, caret.seat, index), ({ note }) => facts.notes.get(note) ?? 0);
     const heights = systems.map(({ drawing }, i) => {
       const { up, down } = extentOf(drawing!.geometry, placeMarks(drawing!.geometry, marks[i]!), false);
       return up + down + drawing!.geometry.bottom - drawing!.geometry.top;

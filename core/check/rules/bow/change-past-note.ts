@@ -24,7 +24,7 @@ export default defineRule({
           seats,
           exposure: exposureAt(head.dynamic, part.settings.assumedDynamic),
           place: `${head.id}@${value}`,
-          facts: { after: { count: value, of: 'quarter' }, length: length ? { count: length, of: 'quarter' } : { count: 0, of: 'quarter' } },
+          facts: { after: { count: value, of: 'quarter' }, length: { count: length, of: 'quarter' } },
         });
       }
     }

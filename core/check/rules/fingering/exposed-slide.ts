@@ -1,5 +1,6 @@
 import { audibleSlide } from '../../../hand/audibleSlide.ts';
-import { leastTime } from '../../../hand/moveTime.ts';
+import { slideSeconds } from '../../../hand/moveTime.ts';
+import { hertzOf } from '../../../music/pitch.ts';
 import { soundingOf } from '../../context.ts';
 import { exposureAt } from '../../exposure.ts';
 import { type MarkedStep, markedSteps } from '../../markedSteps.ts';
@@ -8,8 +9,6 @@ import { readingsOf, type StepReading } from '../../stepReading.ts';
 
 /** However short the part, this many are worth saying. Chosen, not measured. */
 const ALWAYS = 1;
-/** The shortest slide a hand makes cleanly, in seconds: from memory. */
-const SHORTEST = 0.045;
 /** Signs that ask for the slide. */
 const WANTED = new Set(['slide', 'glissando']);
 
@@ -18,8 +17,8 @@ const travelOf = ({ from, to }: MarkedStep, { moves }: StepReading): number => (
 
 function indexOf(step: MarkedStep, reading: StepReading, players: number): number {
   if (reading.mm === 0 || reading.a.string !== reading.b.string || soundingOf(step.from.event) === soundingOf(step.to.event)) return 0;
-  const hertz = 440 * 2 ** ((soundingOf(step.to.event)! - 69) / 12);
-  return audibleSlide({ semitones: travelOf(step, reading), seconds: Math.max(SHORTEST, leastTime(reading.mm)), players, sliding: step.seats.length || players, hertz }).index;
+  const hertz = hertzOf(soundingOf(step.to.event)!);
+  return audibleSlide({ semitones: travelOf(step, reading), seconds: slideSeconds(reading.mm), players, sliding: step.seats.length || players, hertz }).index;
 }
 
 export default defineRule({

@@ -32,12 +32,12 @@ export default defineRule({
           const above = semitonesAbove(instrument, string, midi);
           return above === 0 || harmonicSounding(above) !== null || harmonicTouched(above) !== null;
         });
-        if (!hasOne) report({ ...place, message: 'noString', facts: { pitch: { pitch: pitch } } });
+        if (!hasOne) report({ ...place, message: 'noString', facts: { pitch: { pitch } } });
         continue;
       }
       const below = event.notes.length === 2 ? event.notes.find((note) => note.id !== id) : undefined;
       const distance = below?.midi === undefined ? null : event.head.midi! - below.midi;
-      if (distance !== null && distance > 0 && distance <= 12 && !TOUCHED_ABOVE.has(distance)) report({ ...place, message: 'noNode', facts: { pitch: { pitch: pitch }, distance } });
+      if (distance !== null && distance > 0 && distance <= 12 && !TOUCHED_ABOVE.has(distance)) report({ ...place, message: 'noNode', facts: { pitch: { pitch }, distance } });
     }
   },
 });

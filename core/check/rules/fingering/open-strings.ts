@@ -26,8 +26,8 @@ export default defineRule({
       const open = openStringAt(instrument, midi);
       if (open === null || open === 4) continue;
       const place = { measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, settings.assumedDynamic), place: `${id}/${marks.finger!}` };
-      if (openStrings === 'avoided' && marks.finger === 0) report({ ...place, message: 'avoided', facts: { pitch: { pitch: pitch }, string: stringNumeral((open + 1) as 2 | 3 | 4) } });
-      if (openStrings === 'wanted' && marks.finger !== 0 && marks.finger !== undefined && marks.string === undefined && marks.substitution === undefined) report({ ...place, message: 'wanted', facts: { pitch: { pitch: pitch }, finger: marks.finger } });
+      if (openStrings === 'avoided' && marks.finger === 0) report({ ...place, message: 'avoided', facts: { pitch: { pitch }, string: stringNumeral((open + 1) as 2 | 3 | 4) } });
+      if (openStrings === 'wanted' && marks.finger !== 0 && marks.finger !== undefined && marks.string === undefined && marks.substitution === undefined) report({ ...place, message: 'wanted', facts: { pitch: { pitch }, finger: marks.finger } });
     }
   },
 });

@@ -25,7 +25,7 @@ export default defineRule({
       const { pitch } = event.head;
       if (midi === undefined || !pitch) continue;
       const place = { measure: event.measure, notes: [event.head.id], seats, exposure: exposureAt(event.head.dynamic, settings.assumedDynamic), place: `${event.head.id}/${marks.finger ?? ''}/${marks.string ?? ''}/${marks.harmonic ?? ''}` };
-      const name = { pitch: pitch };
+      const name = { pitch };
       if (!marks.string) {
         if (midi < instrument.openStrings[3] && !stringsFor(instrument, midi).length) report({ ...place, message: 'belowInstrument', facts: { pitch: name } });
         continue;

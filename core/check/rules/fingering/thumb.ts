@@ -25,7 +25,7 @@ export default defineRule({
       const { pitch, id, dynamic } = event.head;
       if (midi === undefined || !pitch) continue;
       const strings = marks.string === undefined ? stringsFor(instrument, midi) : [marks.string];
-      const place = { measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, settings.assumedDynamic), place: `${id}/thumb/${marks.string ?? ''}`, facts: { pitch: { pitch: pitch } } };
+      const place = { measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, settings.assumedDynamic), place: `${id}/thumb/${marks.string ?? ''}`, facts: { pitch: { pitch } } };
       if (!large) report({ ...place, message: 'holdsTheNeck', severity: 'cannotPlay' });
       else if (strings.length > 0 && strings.every((string) => semitonesAbove(instrument, string, midi) < LOWEST)) report({ ...place, message: 'low' });
     }

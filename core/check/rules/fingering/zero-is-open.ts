@@ -34,7 +34,7 @@ export default defineRule({
       if (open !== null && (marks.string === undefined || instrument.openStrings[marks.string - 1] === midi)) continue;
       const place = { measure: event.measure, notes: [event.head.id], seats, exposure: exposureAt(event.head.dynamic, settings.assumedDynamic), place: `${event.head.id}/${marks.finger ?? ''}/${marks.string ?? ''}/${marks.harmonic ?? ''}` };
       const harmonic = harmonicStringFor(instrument, midi, marks.string);
-      const name = { pitch: pitch };
+      const name = { pitch };
       if (harmonic) report({ ...place, message: 'perhapsHarmonic', severity: 'worthALook', facts: { pitch: name, string: stringNumeral(harmonic) } });
       else if (marks.string) report({ ...place, message: 'stoppedPitch', facts: { pitch: name, string: stringNumeral(marks.string), open: instrument.stringNames[marks.string - 1]! } });
       else report({ ...place, message: 'noOpenString', facts: { pitch: name } });

@@ -70,7 +70,7 @@ export default defineRule({
       if (!pitch || event.notes.length > 1) continue;
       const open = openStringAt(part.instrument, soundingOf(event)!);
       for (const { value, seats } of bySeats(part.groups, ({ marksOn }) => against(marksOn(id), open, words))) {
-        report({ message: 'other', measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, part.settings.assumedDynamic), place: `${id}/${value}`, facts: { pitch: { pitch: pitch }, string: stringNumeral(value), words: stringNumeral(words) } });
+        report({ message: 'other', measure: event.measure, notes: [id], seats, exposure: exposureAt(dynamic, part.settings.assumedDynamic), place: `${id}/${value}`, facts: { pitch: { pitch }, string: stringNumeral(value), words: stringNumeral(words) } });
       }
     }
   },
