@@ -8,8 +8,6 @@ interface Head { x: number; y: number; width: number; system: string; hit: { lef
 /** Where the engraver put the head of each note on the page, and where one can touch it. Waits until every system is drawn. */
 async function headsOf(page: Page, ids: string[]): Promise<Record<string, Head>> {
   await page.waitForFunction((count) => new Set([...document.querySelectorAll('main .hits [data-note]')].map((area) => area.getAttribute('data-note'))).size >= count, ids.length, { timeout: 60_000 });
-  // A long part stands first with its beginning alone: what is still missing then is told below.
-  await page.waitForFunction((wanted) => wanted.every((id) => document.getElementById(id)?.querySelector('.notehead')), ids, { timeout: 30_000 }).catch(() => undefined);
   return page.evaluate((wanted) => Object.fromEntries(wanted.flatMap((id) => {
     const head = document.getElementById(id)?.querySelector('.notehead');
     if (!head) return [];

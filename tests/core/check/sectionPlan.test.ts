@@ -36,7 +36,7 @@ const PEDAL = '{pp} {q=60} G3:4~ | G3:4~ | G3:4~ | G3:4~ | G3:4~ | G3:4';
 const SLUR = '{p} {q=60} D5:2( E5:2 | F5:1 G5:1 A5:2 | B5:3 A5:1 | G5:2 F5:2 | E5:4 | D5:4)';
 const CHAIN = '{p} {q=54} D5:2( E5:2 | F5:4) | G5:2( A5:2 | B5:4) | A5:4( | G5:4)';
 
-describe('a passage of a part as a problem', () => {
+describe('a passage of a part as a problem', { timeout: 240_000 }, () => {
   it('has a limit of one bow at its loudest dynamic, on the section\'s own table and instrument', () => {
     const { problem } = plannedOf(request('{pp} {q=60} G3:4~ | {p} G3:4~ | G3:4', 5, { settings: { bowSeconds: { p: 8 } } }));
     expect(problem.players[0]!.limit).toBeCloseTo(8, 5);
@@ -90,7 +90,7 @@ describe('a passage of a part as a problem', () => {
   });
 });
 
-describe('the marks of a plan', () => {
+describe('the marks of a plan', { timeout: 240_000 }, () => {
   it.each([['a pedal note', PEDAL], ['a long slur', SLUR], ['a chain of slurs', CHAIN]])('make each seat bow exactly as planned: %s', (_, music) => {
     const asked = request(music, 9);
     const { plan, all, planned } = lay(asked);

@@ -8,7 +8,7 @@ import { instantsOf, playersOf, smallProblem } from './small.ts';
 
 const pedal = (changes: Partial<StaggerProblem>): StaggerProblem => ({ instants: instantsOf(19, 0.4), duration: 8, players: playersOf(8, 6, 4), start: 'down', end: 'up', ...changes });
 
-describe('a staggered plan', () => {
+describe('a staggered plan', { timeout: 240_000 }, () => {
   it.each(Array.from({ length: 24 }, (_, seed) => seed))('costs what HiGHS proves to be the least, or says with it that no plan exists (small problem %i)', async (seed) => {
     const problem = smallProblem(seed);
     const plan = staggerPlan(problem);
@@ -65,7 +65,7 @@ describe('a staggered plan', () => {
   });
 });
 
-describe('when the rules cannot all hold', () => {
+describe('when the rules cannot all hold', { timeout: 240_000 }, () => {
   it('says how much longer than a bow the gap between two places to change is', () => {
     const { feasible, broken } = staggerPlan(pedal({ instants: instantsOf(1, 1), players: playersOf(1, 5, 4) }));
     expect(feasible).toBe(false);

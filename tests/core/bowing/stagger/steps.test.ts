@@ -7,7 +7,7 @@ import { smallProblem } from './small.ts';
 
 const EFFORT = { rounds: 2, tries: 300, pivots: 2000, near: 0 };
 
-describe('a staggered plan step by step', () => {
+describe('a staggered plan step by step', { timeout: 240_000 }, () => {
   it.each([1, 5, 33, 45])('is a whole plan each time, never dearer and never with a lower bound than before (problem %i)', (seed) => {
     const problem = problemOf(seed);
     const steps = [...staggerSteps(problem, STAGGER_DEFAULTS, EFFORT)];
