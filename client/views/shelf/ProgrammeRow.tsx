@@ -1,13 +1,16 @@
 import type { ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
+import { firstDay } from '../../../core/season/days.ts';
 import { addressOf, go } from '../../router.ts';
 import { words } from '../../words/words.ts';
 import { StageStaff } from '../folder/StageStaff.tsx';
 
 type Programme = Shelf['programmes'][number];
 
-const dates = ({ firstRehearsal, concert }: Programme) =>
-  [firstRehearsal && `${words.folder.first} ${words.day(firstRehearsal)}`, concert && `${words.folder.concert} ${words.day(concert)}`].filter(Boolean).join(' · ');
+function about({ season, conductor, days }: Programme): string {
+  const [first, concert] = [firstDay(days, 'rehearsal'), firstDay(days, 'concert')];
+  return [season, conductor, first && `${words.folder.first} ${words.day(first)}`, concert && `${words.folder.concert} ${words.day(concert)}`].filter(Boolean).join(' · ');
+}
 
 /** One programme on the shelf: its works, and how far each part of them has come. */
 export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode {
@@ -25,7 +28,7 @@ export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode
         >
           {programme.title}
         </a>
-        <small>{dates(programme)}</small>
+        <small>{about(programme)}</small>
       </h2>
       {programme.works.length === 0 ? <p className="quiet">{words.shelf.noWorks}</p> : null}
       {programme.works.map((work) => (

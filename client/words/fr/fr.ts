@@ -8,6 +8,7 @@ import { count, day, ordinal } from './french.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
+import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
@@ -109,6 +110,7 @@ export const fr = {
   settled,
   score,
   folder,
+  season,
   section,
   plan,
   piece,
