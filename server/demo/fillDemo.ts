@@ -26,7 +26,8 @@ export interface DemoAnswer {
 }
 
 const DAY = 24 * 60 * 60 * 1000;
-const day = (kind: ProgrammeDay['kind'], days: number): ProgrammeDay => ({ kind, date: new Date(Date.now() + days * DAY).toISOString().slice(0, 10), time: null, words: '' });
+const dayFromNow = (days: number): string => new Date(Date.now() + days * DAY).toISOString().slice(0, 10);
+const day = (kind: ProgrammeDay['kind'], days: number): ProgrammeDay => ({ kind, date: dayFromNow(days), time: null, words: '' });
 const GUIDES = [['principal', PRINCIPAL], ['player', PARTNER], ['librarian', LIBRARIAN]] as const;
 
 async function seatEverybody(store: Store): Promise<Map<string, string>> {
@@ -57,7 +58,7 @@ export async function fillDemo(deps: DemoDeps): Promise<DemoAnswer> {
   if (empty) {
     const librarian = await store.people.add(LIBRARIAN, true);
     const ids = await seatEverybody(store);
-    const programme = await store.library.addProgramme({ title: 'Varnholm Strings: Tide Tables', season: '', conductor: '', days: [day('rehearsal', 12), day('concert', 16)], deadlines: {} });
+    const programme = await store.library.addProgramme({ title: 'Varnholm Strings: Tide Tables', season: '', conductor: '', days: [day('rehearsal', 12), day('concert', 16)], deadlines: { withPrincipal: dayFromNow(-3), roundSection: dayFromNow(2), inkedIn: dayFromNow(6), onStands: dayFromNow(9) } });
     const work = await deps.layScore(programme.id, { bytes: new TextEncoder().encode(demoScore()), fileName: 'low-water.musicxml' }, librarian);
     await tellTheStory(deps, work, ids);
   }

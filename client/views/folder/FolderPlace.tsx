@@ -20,6 +20,7 @@ import { FolderTools } from './FolderTools.tsx';
 import { Grid } from './Grid.tsx';
 import { HandOut } from './HandOut.tsx';
 import { LateList } from './LateList.tsx';
+import { ProgrammeDays } from './programme/ProgrammeDays.tsx';
 import { ProgrammeForm } from './programme/ProgrammeForm.tsx';
 import { Seatings } from './programme/Seatings.tsx';
 import { Since } from './since/Since.tsx';
@@ -77,6 +78,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
     <>
       <main className="pages folder">
         <Head left={programme?.title ?? ''} middle={concert ? words.day(concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
+        {programme ? <ProgrammeDays programme={programme} /> : null}
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} overview={overview.value} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}

@@ -1,6 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
 import { firstDay } from '../../../core/season/days.ts';
+import { deadlinesOf } from '../../../core/season/deadlines.ts';
+import { nextDue } from '../../../core/season/late.ts';
+import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { addressOf, go } from '../../router.ts';
 import { words } from '../../words/words.ts';
 import { StageStaff } from '../folder/StageStaff.tsx';
@@ -12,8 +15,15 @@ function about({ season, conductor, days }: Programme): string {
   return [season, conductor, first && `${words.folder.first} ${words.day(first)}`, concert && `${words.folder.concert} ${words.day(concert)}`].filter(Boolean).join(' · ');
 }
 
+/** How many of its parts have not come as far as they should have by today. */
+function lateParts({ works, days, deadlines }: Programme): number {
+  const [by, today] = [deadlinesOf(days, deadlines), new Date().toISOString().slice(0, 10)];
+  return works.flatMap(({ parts }) => parts).filter(({ stage }) => (nextDue(stage, by, today)?.days ?? 0) < 0).length;
+}
+
 /** One programme on the shelf: its works, and how far each part of them has come. */
 export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode {
+  const late = lateParts(programme);
   const target = { at: 'folder', programme: programme.id } as const;
   return (
     <li data-programme={programme.id}>
@@ -29,6 +39,11 @@ export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode
           {programme.title}
         </a>
         <small>{about(programme)}</small>
+        {late ? (
+          <small className="late">
+            <SpectaclesInline /> {words.season.lateParts(late)}
+          </small>
+        ) : null}
       </h2>
       {programme.works.length === 0 ? <p className="quiet">{words.shelf.noWorks}</p> : null}
       {programme.works.map((work) => (

@@ -7,7 +7,10 @@ import { Choice } from '../../../ui/Choice.tsx';
 import { words } from '../../../words/words.ts';
 import type { Act } from '../../shelf/NewProgramme.tsx';
 import { Seating } from '../../shelf/Seating.tsx';
-import { planOf, type Plan } from '../../shelf/seatingPlan.ts';
+import { planOf, resized, type Plan } from '../../shelf/seatingPlan.ts';
+
+/** As many chairs as a plan may have; an odd number leaves a single one at the last desk. */
+const SIZES = Array.from({ length: 24 }, (_, i) => ({ value: String(i + 1), word: String(i + 1) }));
 
 interface Props {
   programme: string;
@@ -32,12 +35,17 @@ export function OwnSeating({ programme, section, own, people, act }: Props): Rea
       await seatForProgramme(programme, section.id, next, principal);
       return said;
     });
+  const lead = section.principal?.id ?? null;
+  const leadIn = (next: Plan) => (next.some(({ person }) => person === lead) ? lead : null);
   const moving = movingDesks(plan, from, end);
-  const moveBack = () => (moving.length < 2 ? void act(async () => season.nothingMoves) : keep(rotated(plan, from, end), section.principal?.id ?? null, season.movedBack(moving.length)));
+  const moveBack = () => (moving.length < 2 ? void act(async () => season.nothingMoves) : keep(rotated(plan, from, end), lead, season.movedBack(moving.length)));
   const choices = desks.map((desk) => ({ value: String(desk), word: String(desk) }));
   return (
     <>
       <p className="quiet">{season.seatingWhat}</p>
+      <p className="chosen-line">
+        <Choice label={season.chairs} options={SIZES} value={String(plan.length)} onChoose={(chairs) => keep(resized(plan, Number(chairs)), leadIn(resized(plan, Number(chairs))))} />
+      </p>
       <Seating section={section} people={people} onKeep={(next, principal) => keep(next, principal)} />
       <div className="rotation">
         <Choice label={season.fromDesk} options={choices} value={String(from)} onChoose={(desk) => setFrom(Number(desk))} />
