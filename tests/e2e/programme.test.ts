@@ -116,7 +116,7 @@ describe('a programme from its days to the last change', PATIENT, () => {
     await librarian.folder('Tide Tables');
     await librarian.choose('Low Water', name);
     for (const stage of ['inked in', 'printed', 'on the stands']) {
-      await librarian.press(`move on ${stage}`);
+      await librarian.press('move on');
       await librarian.sentence().filter({ hasText: name }).waitFor();
       await page.locator(`[data-part="${id}"] b`).filter({ hasText: stage }).waitFor();
     }
