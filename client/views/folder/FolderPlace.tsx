@@ -82,12 +82,12 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} overview={overview.value} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}
-        {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
-        {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
+        {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
-        {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={sections.find(({ id }) => id === cell.part.section?.id) ?? null} /> : null}
         {cell ? <HandOut me={me} leads={leads} cell={cell} sections={sections} act={act} /> : null}
+        {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
+        {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
