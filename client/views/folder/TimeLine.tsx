@@ -7,8 +7,8 @@ import { rowsOf, stationsOf, type Station } from './stations.ts';
 
 const DAY_MS = 86_400_000;
 const ROW = 19;
-/** Width of a letter of the labels in pixels, rather too much than too little. Chosen, not measured. */
-const LETTER = 7.6;
+/** Width of a letter of the two faces in pixels, rather too much than too little. Chosen, not measured. */
+const LETTER = { above: 9, below: 7.4 };
 const GAP = 14;
 
 interface Label {
@@ -19,9 +19,9 @@ interface Label {
 }
 
 /** Labels in rows, each under or over its station and kept on the page. */
-function laid(labels: { x: number; text: string; now?: boolean }[], wide: number): (Label & { row: number })[] {
+function laid(labels: { x: number; text: string; now?: boolean }[], letter: number, wide: number): (Label & { row: number })[] {
   const placed = labels.map(({ x, text, now = false }): Label => {
-    const width = text.length * LETTER + GAP;
+    const width = text.length * letter + GAP;
     return { x: Math.max(0, Math.min(x, wide - width + GAP)), width, text, now };
   });
   placed.sort((a, b) => a.x - b.x);
@@ -45,8 +45,8 @@ export function TimeLine({ programme, now = Date.now() }: { programme: Programme
   if (stations.length < 2 || last - first < DAY_MS) return null;
   const x = (at: number) => Math.round(((at - first) / (last - first)) * (wide - 12) + 6);
   const today = words.day(new Date(now).toISOString());
-  const above = laid(stations.filter(({ kind, what }) => kind !== 'deadline' && what).map(({ at, what, date }) => ({ x: x(at), text: `${what}, ${words.day(date)}` })), wide);
-  const below = laid([{ x: x(now), text: words.folder.today(today), now: true }, ...stations.filter(({ kind }) => kind === 'deadline').map(({ at, what, date }) => ({ x: x(at), text: words.season.by(what, words.day(date)) }))], wide);
+  const above = laid(stations.filter(({ kind, what }) => kind !== 'deadline' && what).map(({ at, what, date }) => ({ x: x(at), text: `${what}, ${words.day(date)}` })), LETTER.above, wide);
+  const below = laid([{ x: x(now), text: words.folder.today(today), now: true }, ...stations.filter(({ kind }) => kind === 'deadline').map(({ at, what, date }) => ({ x: x(at), text: words.season.by(what, words.day(date)) }))], LETTER.below, wide);
   const line = (Math.max(...above.map(({ row }) => row), 0) + 1) * ROW + 16;
   const height = line + 24 + (Math.max(...below.map(({ row }) => row)) + 1) * ROW;
   return (
