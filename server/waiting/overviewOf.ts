@@ -21,7 +21,9 @@ async function standing({ store, authority }: House, part: PartOfWork, section: 
   // Only votes and late changes stand in the log; how far a part has come stands on the shelf.
   const current = part.stage === 'roundSection' || part.stage === 'onStands' ? await authority.current(part.id) : null;
   const state = current?.state ?? { ...emptyState(), stage: part.stage };
-  const stored = state.handedOut ? await store.library.part(part.id) : null;
+  const out = state.handedOut?.seq;
+  // The music is fetched only where something was inked in since.
+  const stored = out !== undefined && state.ink.some(({ inked }) => inked.seq > out) ? await store.library.part(part.id) : null;
   const changes = stored ? sinceHandedOut(state, factsOf(stored.content, section?.seats.map(({ seat }) => seat) ?? [])) : [];
   return { waitedFor: waitedFor(state, section), changed: changedMeasures(changes, null).length };
 }
