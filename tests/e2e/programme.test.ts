@@ -9,12 +9,13 @@ import { Player } from './player.ts';
 import { Reader, signIn } from './reader.ts';
 
 const DEPUTY = 'Jon Ferrow';
+const SIZES = [[1440, 900], [1024, 1366], [390, 844]] as const;
 const PATIENT = { timeout: 240_000 };
 
 /** A picture beside the others, where one is wanted. */
 async function picture(page: Page, name: string): Promise<void> {
   const folder = process.env.BOWLINE_PICTURES;
-  if (folder) await page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
+  if (folder) await page.screenshot({ path: `${folder}/${name}.png` });
 }
 
 describe('a programme from its days to the last change', PATIENT, () => {
@@ -68,6 +69,7 @@ describe('a programme from its days to the last change', PATIENT, () => {
     await page.getByLabel('rehearsal 2, where, what for').fill('Hall 2');
     await page.getByLabel('inked in, day').fill('2027-03-01');
     expect(await seriousViolations(page)).toEqual([]);
+    await picture(page, 'folder-days');
     await page.getByRole('button', { name: 'keep these' }).click();
     await librarian.sentence().filter({ hasText: 'Thaw is kept.' }).waitFor();
     await page.getByText('rehearsal 30 March 2027, 10:00, Hall 2').waitFor();
@@ -82,8 +84,13 @@ describe('a programme from its days to the last change', PATIENT, () => {
     await late.getByText(/Viola: with the principal by .*, 3 days late\..*It waits for Maud Ellingrath\./).waitFor();
     expect(await page.locator('[data-stage="pulled"] .late .inline-specs').count()).toBe(3);
     expect(await late.getByText(/Violin I: inked in by .*, due in 6 days\./).count()).toBe(1);
-    expect(await seriousViolations(page)).toEqual([]);
-    await picture(page, 'folder-late');
+    for (const [width, height] of SIZES) {
+      await page.setViewportSize({ width, height });
+      await late.scrollIntoViewIfNeeded();
+      expect([width, await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), await seriousViolations(page)]).toEqual([width, true, []]);
+      await picture(page, `folder-late-${width}`);
+    }
+    await page.setViewportSize({ width: 1440, height: 900 });
     await page.goto(`${house.origin}/shelf`);
     await page.getByText('3 parts are late').waitFor();
     await picture(page, 'shelf-late');
@@ -101,6 +108,7 @@ describe('a programme from its days to the last change', PATIENT, () => {
     await seats.getByText('1 deputising, 1 away').waitFor();
     await seats.getByText('Away: Celia Vantongel.').waitFor();
     expect(await seriousViolations(page)).toEqual([]);
+    await seats.scrollIntoViewIfNeeded();
     await picture(page, 'folder-seating');
     await enter('deputy', link);
     const part = (await reader.work('Low Water')).parts[0]!.id;
@@ -139,6 +147,7 @@ describe('a programme from its days to the last change', PATIENT, () => {
     const since = page.locator('section.since');
     await since.getByText(/very light/).waitFor();
     expect(await seriousViolations(page)).toEqual([]);
+    await since.scrollIntoViewIfNeeded();
     await picture(page, 'folder-since');
     await since.getByRole('button', { name: 'print a slip for each desk' }).click();
     await page.locator('body[data-printed]').waitFor();
