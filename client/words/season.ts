@@ -27,7 +27,7 @@ export const season = {
   lateParts: (n: number) => (n === 1 ? 'one part is late' : `${n} parts are late`),
   lateBy: (n: number) => `${days(n)} late`,
   dueIn: (n: number) => (n === 0 ? 'due today' : n === 1 ? 'due tomorrow' : `due in ${n} days`),
-  partDue: (work: string, part: string, stage: string, date: string, when: string) => `${work}, ${part}: ${stage} by ${date}, ${when}.`,
+  partDue: (work: string, part: string, stage: string, date: string, when: string) => `${part}, ${work}: ${stage} by ${date}, ${when}.`,
   turn: {
     librarian: 'It waits for the library.',
     noSection: 'No section plays it yet; the library gives it to one.',

@@ -81,9 +81,9 @@ describe('a programme from its days to the last change', PATIENT, () => {
     const { page } = librarian;
     await librarian.folder('Tide Tables');
     const late = page.getByRole('region', { name: 'What is late' });
-    await late.getByText(/Viola: with the principal by .*, 3 days late\..*It waits for Maud Ellingrath\./).waitFor();
+    await late.getByText(/^Viola, Low Water.*: with the principal by .*, 3 days late\. It waits for Maud Ellingrath\./).waitFor();
     expect(await page.locator('[data-stage="pulled"] .late .inline-specs').count()).toBe(3);
-    expect(await late.getByText(/Violin I: inked in by .*, due in 6 days\./).count()).toBe(1);
+    expect(await late.getByText(/^Violin I, Low Water.*: inked in by .*, due in 6 days\./).count()).toBe(1);
     for (const [width, height] of SIZES) {
       await page.setViewportSize({ width, height });
       await late.scrollIntoViewIfNeeded();
@@ -120,9 +120,10 @@ describe('a programme from its days to the last change', PATIENT, () => {
 
   it('a change after the parts went out reaches every desk: on the stand, in the folder, on a slip', async () => {
     const { page } = librarian;
-    const { id, name } = (await reader.work('Low Water')).parts[0]!;
+    const { title, parts: [first] } = await reader.work('Low Water');
+    const { id, name } = first!;
     await librarian.folder('Tide Tables');
-    await librarian.choose('Low Water', name);
+    await librarian.choose(title, name);
     for (const stage of ['inked in', 'printed', 'on the stands']) {
       await librarian.press('move on');
       await librarian.sentence().filter({ hasText: name }).waitFor();
@@ -143,7 +144,7 @@ describe('a programme from its days to the last change', PATIENT, () => {
     await picture(player.page, 'stand-since');
 
     await page.reload();
-    await librarian.choose('Low Water', name);
+    await librarian.choose(title, name);
     const since = page.locator('section.since');
     await since.getByText(/very light/).waitFor();
     expect(await seriousViolations(page)).toEqual([]);

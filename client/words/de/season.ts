@@ -29,7 +29,7 @@ export const season = {
   lateParts: (n) => (n === 1 ? 'eine Stimme ist überfällig' : `${n} Stimmen sind überfällig`),
   lateBy: (n) => `${days(n)} überfällig`,
   dueIn: (n) => (n === 0 ? 'heute fällig' : n === 1 ? 'morgen fällig' : `in ${n} Tagen fällig`),
-  partDue: (work, part, stage, date, when) => `${work}, ${part}: ${stage} bis ${date}, ${when}.`,
+  partDue: (work, part, stage, date, when) => `${part}, ${work}: ${stage} bis ${date}, ${when}.`,
   turn: {
     librarian: 'Sie wartet auf die Bibliothek.',
     noSection: 'Noch spielt sie keine Gruppe; die Bibliothek gibt sie einer.',

@@ -29,7 +29,7 @@ export const season = {
   lateParts: (n) => (n === 1 ? 'une partie est en retard' : `${n} parties sont en retard`),
   lateBy: (n) => `${days(n)} de retard`,
   dueIn: (n) => (n === 0 ? 'pour aujourd’hui' : n === 1 ? 'pour demain' : `dans ${n} jours`),
-  partDue: (work, part, stage, date, when) => `${work}, ${part} : ${stage} pour le ${date}, ${when}.`,
+  partDue: (work, part, stage, date, when) => `${part}, ${work} : ${stage} pour le ${date}, ${when}.`,
   turn: {
     librarian: 'Elle attend la bibliothèque.',
     noSection: 'Aucun pupitre ne la joue encore ; la bibliothèque la donne à l’un d’eux.',

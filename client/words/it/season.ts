@@ -29,7 +29,7 @@ export const season = {
   lateParts: (n) => (n === 1 ? 'una parte è in ritardo' : `${n} parti sono in ritardo`),
   lateBy: (n) => `${days(n)} di ritardo`,
   dueIn: (n) => (n === 0 ? 'per oggi' : n === 1 ? 'per domani' : `fra ${n} giorni`),
-  partDue: (work, part, stage, date, when) => `${work}, ${part}: ${stage} entro il ${date}, ${when}.`,
+  partDue: (work, part, stage, date, when) => `${part}, ${work}: ${stage} entro il ${date}, ${when}.`,
   turn: {
     librarian: 'Aspetta l’archivio.',
     noSection: 'Nessuna sezione la suona ancora; l’archivio la dà a una.',
