@@ -47,18 +47,25 @@ export function TimeLine({ programme, now = Date.now() }: { programme: Programme
   const today = words.day(new Date(now).toISOString());
   const above = laid(stations.filter(({ kind, what }) => kind !== 'deadline' && what).map(({ at, what, date }) => ({ x: x(at), text: `${what}, ${words.day(date)}` })), LETTER.above, wide);
   const below = laid([{ x: x(now), text: words.folder.today(today), now: true }, ...stations.filter(({ kind }) => kind === 'deadline').map(({ at, what, date }) => ({ x: x(at), text: words.season.by(what, words.day(date)) }))], LETTER.below, wide);
-  const line = (Math.max(...above.map(({ row }) => row), 0) + 1) * ROW + 16;
+  const line = (Math.max(...above.map(({ row }) => row), 0) + 1) * ROW + 20;
   const height = line + 24 + (Math.max(...below.map(({ row }) => row)) + 1) * ROW;
   return (
     <svg className="time" role="img" aria-label={sentence(stations, today)} viewBox={`0 0 ${wide} ${height}`}>
       <path className="rest" d={`M6 ${line}H${x(last)}`} />
       <path className="past" d={`M6 ${line}H${x(now)}`} />
-      {stations.map(({ kind, at, date, what }) => (
-        <path key={`${kind} ${date} ${what}`} className={kind === 'deadline' ? 'by' : 'rest'} d={kind === 'deadline' ? `M${x(at)} ${line - 10}V${line + 10}` : `M${x(at)} ${line - (what ? 9 : 5)}V${line}`} />
-      ))}
+      {stations.map(({ kind, at, date, what }) => {
+        const bar = `M${x(at)} ${line - 10}V${line + 10}`;
+        if (kind === 'day') return <path key={`${date} ${what}`} className="rest" d={`M${x(at)} ${line - (what ? 9 : 5)}V${line}`} />;
+        return (
+          <g key={`${kind} ${date} ${what}`}>
+            <path className="by" d={bar} transform={kind === 'last' ? 'translate(-5 0)' : undefined} />
+            {kind === 'last' ? <path className="past" d={bar} /> : null}
+          </g>
+        );
+      })}
       <rect className="today" x={x(now) - 4} y={line - 15} width="8" height="30" />
       {above.map(({ x: at, row, text }) => (
-        <text key={text} className="what" x={at} y={line - 16 - row * ROW}>
+        <text key={text} className="what" x={at} y={line - 20 - row * ROW}>
           {text}
         </text>
       ))}
