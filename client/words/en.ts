@@ -106,6 +106,8 @@ export const en = {
     nothingToWatch: 'Nothing to watch.',
     noNote: 'No note is in hand. Tap a note, or press an arrow key.',
     noSlip: 'No slip lies here. Type marks, then Enter lays one.',
+    nowVote: (slip: string) => `${slip} lies open. Now your vote.`,
+    nothingToTakeBack: 'Nothing to take back.',
     measureGone: (said: string) => `This part has no measure ${said}. Type a printed number or a rehearsal letter.`,
     lifted: 'The part is locked for printing. The librarian can open it again.',
     done: 'No measure open, nothing to watch.',
@@ -363,7 +365,7 @@ export const en = {
   notices,
   letters,
   keys,
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'another pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -25,7 +25,7 @@ import { useView } from './view/useView.ts';
 /** The stand: the part's pages, and the ledge. Nothing else. */
 export function Stand({ opened, text, place }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }> }): ReactNode {
   const { view, snapshot } = opened;
-  const desk = useDesk(opened, place.measure);
+  const desk = useDesk(opened, place);
   useFolderOf(view.work.id);
   const size = useWindowSize();
   const [lie, turn] = useView();

@@ -64,7 +64,9 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
     latest.current.say(null);
     latest.current.move({ type: 'put', at, extend });
   }, []);
-  const onMeasure = useCallback((measure: number) => openMeasure(latest.current, measure), []);
+  const onMeasure = useCallback((measure: number) => {
+    if (latest.current.caret.open !== measure) openMeasure(latest.current, measure);
+  }, []);
   const { other } = underneath;
   const turns = usePageTurns(paper, desk, engraved);
   const list = useRef<HTMLDivElement>(null);
