@@ -56,7 +56,6 @@ export const en = {
   signIn: {
     ask: 'Open the link the librarian gave you.',
     coming: 'Your place is being laid out.',
-    again: 'Ask the librarian for a new link; each opens once.',
   },
   pencils: { label: 'In hand', propose: 'propose', alone: 'for me alone', ink: 'ink in' },
   signs: {
@@ -347,6 +346,7 @@ export const en = {
     apart: (seconds: string, desk: number) => `Partners come closest at desk ${desk}: ${seconds} s apart.`,
     nobody: 'nobody',
     seating: 'Who sits where',
+    seatsOnShelf: 'People are seated on the Shelf, under Sections.',
     table: 'The same in a table',
     seat: 'Seat',
     changes: 'Changes of bow',

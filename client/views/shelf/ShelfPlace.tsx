@@ -43,7 +43,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
           <>
             <ul className="programmes">
               {value.shelf.programmes.map((programme) => (
-                <ProgrammeRow key={programme.id} programme={programme} />
+                <ProgrammeRow key={programme.id} programme={programme} mine={value.me.memberships.map(({ section }) => section)} />
               ))}
             </ul>
             {waiting.value ? <WaitingList parts={waiting.value.parts} /> : null}

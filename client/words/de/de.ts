@@ -22,7 +22,7 @@ import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
-  pulled: 'gezogen',
+  pulled: 'herausgesucht',
   withPrincipal: 'bei der Stimmführung',
   roundSection: 'in der Gruppe',
   inkedIn: 'festgeschrieben',
@@ -59,7 +59,6 @@ export const de = {
   signIn: {
     ask: 'Öffnen Sie den Link, den Ihnen die Bibliothek gegeben hat.',
     coming: 'Ihr Platz wird eingerichtet.',
-    again: 'Bitten Sie die Bibliothek um einen neuen Link; jeder öffnet einmal.',
   },
   pencils: { label: 'In der Hand', propose: 'vorschlagen', alone: 'nur für mich', ink: 'festschreiben' },
   signs,

@@ -57,7 +57,6 @@ export const fr = {
   signIn: {
     ask: 'Ouvrez le lien que le bibliothécaire vous a donné.',
     coming: 'On prépare votre place.',
-    again: 'Demandez un nouveau lien au bibliothécaire ; chacun ouvre une fois.',
   },
   pencils: { label: 'En main', propose: 'proposer', alone: 'pour moi seul', ink: 'fixer à l’encre' },
   signs,

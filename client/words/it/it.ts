@@ -57,7 +57,6 @@ export const it = {
   signIn: {
     ask: 'Apra il collegamento che Le ha dato l’archivista.',
     coming: 'Si prepara il Suo posto.',
-    again: 'Chieda all’archivista un nuovo collegamento; ciascuno apre una volta.',
   },
   pencils: { label: 'In mano', propose: 'proporre', alone: 'solo per me', ink: 'fissare a penna' },
   signs,
