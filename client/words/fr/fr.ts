@@ -5,6 +5,8 @@ import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './french.ts';
+import { fact } from './fact.ts';
+import { findings } from './findings.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
@@ -39,8 +41,8 @@ export const fr = {
   pitch,
   unpitched: 'sans hauteur',
   technical: { fingering: 'doigt', string: 'corde', 'up-bow': 'poussé', 'down-bow': 'tiré', 'open-string': 'corde à vide', harmonic: 'harmonique', 'thumb-position': 'pouce', stopped: 'bouché', 'snap-pizzicato': 'pizzicato Bartók' } as Readonly<Record<string, string>>,
-  findings: {},
-  fact: en.fact,
+  findings,
+  fact,
   refusals,
   trouble: {
     noLine: 'Pas de liaison avec la bibliothèque. Voyez si le réseau est là, puis essayez de nouveau.',

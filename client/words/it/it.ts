@@ -5,6 +5,8 @@ import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './italian.ts';
+import { fact } from './fact.ts';
+import { findings } from './findings.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
@@ -39,8 +41,8 @@ export const it = {
   pitch,
   unpitched: 'senza altezza',
   technical: { fingering: 'dito', string: 'corda', 'up-bow': 'arcata in su', 'down-bow': 'arcata in giù', 'open-string': 'corda vuota', harmonic: 'armonico', 'thumb-position': 'capotasto', stopped: 'chiuso', 'snap-pizzicato': 'pizzicato alla Bartók' } as Readonly<Record<string, string>>,
-  findings: {},
-  fact: en.fact,
+  findings,
+  fact,
   refusals,
   trouble: {
     noLine: 'Nessuna linea con l’archivio. Guardi se la rete c’è, poi riprovi.',
