@@ -2,7 +2,7 @@ import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
-import { en, type Words } from '../en.ts';
+import type { Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './french.ts';
 import { fact } from './fact.ts';

@@ -47,7 +47,7 @@ export const findings = {
     hookAndSplit: 'A {where} una nota sta nella stessa arcata e insieme ne comincia una nuova ({who}). Cancelli la stessa arcata, o la divisione o il cambio.',
     joinThenNew: 'A {where} la nota precedente è unita a questa, che comincia una nuova arcata ({who}). Cancelli l’unione, o ciò che comincia l’arcata.',
   },
-  'notation/string-words': { other: 'A {where} {pitch} è segnato per la corda {string} ({who}), ma le parole sopra chiedono la corda {words}. Scriva dove finiscono le parole, o date alla nota quella corda.' },
+  'notation/string-words': { other: 'A {where} {pitch} è segnato per la corda {string} ({who}), ma le parole sopra chiedono la corda {words}. Scriva dove finiscono le parole, o dia alla nota quella corda.' },
   'notation/mark-on-unplayed': {
     rest: 'A {where} un segno sta su una pausa ({who}). Lo sposti sulla nota a cui è destinato.',
     cue: 'A {where} un segno sta su note di richiamo che questa parte non suona ({who}). Lo sposti su una nota della parte.',
@@ -62,7 +62,7 @@ export const findings = {
     same: 'A {where} un dito deve sostituire sé stesso su una nota ({who}). Lo scriva una volta, o quello che sostituisce.',
     open: 'A {where} un dito e la corda vuota devono sostituirsi su una nota ({who}). Prema la nota dall’inizio, o la lasci vuota.',
   },
-  'fingering/exposed-slide': { slides: '{Who}: il cambio di posizione di circa {distance} verso {pitch} a {where} sta sotto una legatura su una sola corda, e lo scivolamento si sente. Se non è voluto, cambiate su un’altra nota, al cambio d’arco, o prenda un’altra corda.' },
+  'fingering/exposed-slide': { slides: '{Who}: il cambio di posizione di circa {distance} verso {pitch} a {where} sta sotto una legatura su una sola corda, e lo scivolamento si sente. Se non è voluto, cambi su un’altra nota, al cambio d’arco, o prenda un’altra corda.' },
   'fingering/thumb': {
     holdsTheNeck: 'A {where} {pitch} è segnato per il pollice, che su questo strumento tiene il manico. Dia alla nota un altro dito.',
     low: 'A {where} {pitch} è segnato per il pollice così in basso sulla corda che sta dietro il manico. Prenda un altro dito o una corda più grave.',
@@ -87,7 +87,7 @@ export const findings = {
   },
   'fingering/reach': { wide: 'A {where} l’estensione verso {pitch} chiede {mm} mm dal dito {from} al dito {to}. È più della maggior parte delle diteggiature stampate: lasci che la mano segua, o prenda un’altra corda. Dolore, intorpidimento o perdita di controllo: si fermi e consulti un medico.' },
   'fingering/harmonic-node': {
-    noString: 'A {where} {pitch} è segnato come armonico, ma nessuna corda ne ha lì, né di suono né al tocco. Lo scriva come armonico artificiale, o premete la nota.',
+    noString: 'A {where} {pitch} è segnato come armonico, ma nessuna corda ne ha lì, né di suono né al tocco. Lo scriva come armonico artificiale, o prema la nota.',
     noNode: 'A {where} l’armonico artificiale tocca {pitch}, {distance} semitoni sopra il suono premuto, dove non c’è un nodo. Tocchi una terza, una quarta o una quinta sopra.',
   },
   'fingering/pitch-on-string': {
@@ -109,7 +109,7 @@ export const findings = {
     sameSubdivision: '{Who}: i due cambiano arco sulla stessa suddivisione del tempo a {where}. Sposti uno dei cambi su un’altra.',
   },
   'section/change-on-barline': { onBarline: '{Who}: il cambio d’arco di un passo sfalsato cade sulla stanghetta di {where}. Lo sposti via dal tempo, nella battuta prima o dopo.' },
-  'section/arrives-apart': { apart: '{Who} e gli altri arrivano dopo il passo sfalsato, a {where}, con arcate contrarie. Segni quell’arcata per tutti, o date a una parte un cambio in più.' },
+  'section/arrives-apart': { apart: '{Who} e gli altri arrivano dopo il passo sfalsato, a {where}, con arcate contrarie. Segni quell’arcata per tutti, o dia a una parte un cambio in più.' },
   'section/unison-bowed-against': {
     unison: 'A {where} su {pitch} comincia {bow}, mentre {other}, con le stesse note, {theirs}. Giri una delle due.',
     rhythm: 'A {where} su {pitch} comincia {bow}, mentre {other}, con lo stesso ritmo e le stesse legature, {theirs}. Giri una delle due, o lasci se è voluto.',
