@@ -39,6 +39,8 @@ export const en = {
   technical: {} as Readonly<Record<string, string>>,
   /** What the rules say, by rule and message, where it is said in this language; else the finding's own English stands. */
   findings: {} as Readonly<Record<string, Readonly<Record<string, string>>>>,
+  /** What a rule holds, and why; the rule's own words where a language has none. */
+  rulePages: {} as Readonly<Record<string, readonly [summary: string, why: string]>>,
   fact: (value: Fact, _measure: (ordinal: number) => string) => String(value),
   refusals: REFUSALS as Readonly<Record<RefusalCode, string>>,
   trouble: {

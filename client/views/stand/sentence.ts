@@ -5,7 +5,7 @@ import { beatOf } from '../../../core/music/metre.ts';
 import { numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
-import { findingText } from '../findingText.ts';
+import { findingText, whyText } from '../findingText.ts';
 import { findingHere, hereIn } from './findingHere.ts';
 import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
@@ -66,7 +66,7 @@ export function subSentence(desk: Desk, engraving: string | null): string | null
   if (range && !(finding && (here < range.from || range.to < here))) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   if (finding) {
     const text = findingText(finding, (ordinal) => measureName(desk, ordinal));
-    return desk.caret.open === finding.measure ? text : [text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+    return desk.caret.open === finding.measure ? text : [text, whyText(finding.rule, desk.checker?.why(finding.rule))].filter(Boolean).join(' ');
   }
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;

@@ -14,6 +14,7 @@ import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { refusals } from './refusals.ts';
+import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -42,6 +43,7 @@ export const de = {
     fingering: 'Finger', string: 'Saite', 'up-bow': 'Aufstrich', 'down-bow': 'Abstrich', 'open-string': 'leere Saite', harmonic: 'Flageolett', 'thumb-position': 'Daumenaufsatz', stopped: 'gestopft', 'snap-pizzicato': 'Bartók-Pizzicato',
   } as Readonly<Record<string, string>>,
   findings,
+  rulePages,
   fact,
   refusals,
   trouble: {

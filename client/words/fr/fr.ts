@@ -14,6 +14,7 @@ import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { refusals } from './refusals.ts';
+import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -42,6 +43,7 @@ export const fr = {
   unpitched: 'sans hauteur',
   technical: { fingering: 'doigt', string: 'corde', 'up-bow': 'poussé', 'down-bow': 'tiré', 'open-string': 'corde à vide', harmonic: 'harmonique', 'thumb-position': 'pouce', stopped: 'bouché', 'snap-pizzicato': 'pizzicato Bartók' } as Readonly<Record<string, string>>,
   findings,
+  rulePages,
   fact,
   refusals,
   trouble: {

@@ -14,6 +14,7 @@ import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { refusals } from './refusals.ts';
+import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -42,6 +43,7 @@ export const it = {
   unpitched: 'senza altezza',
   technical: { fingering: 'dito', string: 'corda', 'up-bow': 'arcata in su', 'down-bow': 'arcata in giù', 'open-string': 'corda vuota', harmonic: 'armonico', 'thumb-position': 'capotasto', stopped: 'chiuso', 'snap-pizzicato': 'pizzicato alla Bartók' } as Readonly<Record<string, string>>,
   findings,
+  rulePages,
   fact,
   refusals,
   trouble: {

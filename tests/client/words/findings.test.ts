@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { exampleOf, families } from '../../../client/views/rules/families.ts';
 import { findingText } from '../../../client/views/findingText.ts';
 import { de } from '../../../client/words/de/de.ts';
 import { en } from '../../../client/words/en.ts';
@@ -20,6 +21,16 @@ describe('findings in another language', () => {
     expect([...said.keys()].sort()).toEqual(english.map(([key]) => key).sort());
     for (const [key, text] of english) expect(blanks(text), key).toEqual(expect.arrayContaining(blanks(said.get(key)!)));
     expect([...said.values()].filter((text) => !/[.]$/.test(text) || /\b(fehler|benutzer|aufgabe)/i.test(text))).toEqual([]);
+  });
+
+  it.each([['German', de], ['French', fr], ['Italian', italian]] as const)('and the pages of the rules in %s say of every rule what holds and why', (_, spoken) => {
+    expect(Object.keys(spoken.rulePages).sort()).toEqual(RULES.map(({ id }) => id).sort());
+    expect(Object.values(spoken.rulePages).flat().filter((text) => !/^[A-ZÀ-ÜL].*[.]$/.test(text))).toEqual([]);
+    speak(spoken);
+    const pages = families().flatMap(({ rules }) => rules);
+    const own = new Set(RULES.flatMap(({ summary, why, messages }) => [summary, why, ...Object.values(messages)]));
+    expect(pages.flatMap(({ summary, why, messages }) => [summary, why, ...Object.values(messages)]).filter((text) => own.has(text))).toEqual([]);
+    expect(pages.flatMap(({ messages }) => Object.values(messages).map(exampleOf)).filter((text) => /[{}]|measure|desk/.test(text))).toEqual([]);
   });
 
   it('name place, players, pitch and distance by the habit of the language', () => {
