@@ -82,11 +82,10 @@ export function CompareView({ desk, systemId, drawing, reach }: Props): ReactNod
   const settings = useMemo(() => (above && below && pair ? settingsOf(above, below, pair) : null), [above, below, pair]);
   const marks = useMemo(() => (above && below ? bothMarks((offer, seats) => pencilled(offer.marks, seats, desk.inForce, desk.index), above, below) : []), [above, below, desk.inForce, desk.index]);
   const section = useRef<HTMLElement>(null);
-  const laid = sides ? `${sides.a} ${sides.b}` : null;
   useEffect(() => {
     // The two lie above the list they were chosen from.
-    if (laid !== null) section.current?.scrollIntoView({ block: 'start' });
-  }, [laid]);
+    if (sides) section.current?.scrollIntoView({ block: 'start' });
+  }, [sides]);
   if (!sides || !above || !below || !pair || !settings) return null;
   const letters = [LETTERS[sides.a]!, LETTERS[sides.b]!] as const;
   const names = [words.offers.label(letters[0]), words.offers.label(letters[1])] as const;
