@@ -84,9 +84,11 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
   useEffect(() => {
     const target = list.current?.querySelector(`[data-system="${row}"]`);
     target?.scrollIntoView({ block: hanging ? 'start' : 'nearest' });
-    // The slip in hand may hang below the first.
-    if (hanging) target?.querySelector('.slip-row.chosen')?.scrollIntoView({ block: 'nearest' });
   }, [at, hanging, laid, row, drawn]);
+  useEffect(() => {
+    // As a measure opens with a slip in hand, that slip may hang below the first.
+    if (openAt !== null && drawn) list.current?.querySelector('.open-measure:not(.offers) .slip-row.chosen')?.scrollIntoView({ block: 'nearest' });
+  }, [openAt, drawn]);
 
   if (!laid) return <div className="systems">{Array.from({ length: 6 }, (_, i) => <EmptyStaff key={i} width={width} />)}</div>;
   return (
