@@ -20,6 +20,8 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { finishLeaving } from './library/leave.ts';
 import { keepPage } from './offline/newer.ts';
+import { fetchPlace, fetchPlacesOnApproach } from './places.ts';
+import { placeOf } from './router.ts';
 import { lastAddress } from './ui/remembered.ts';
 import { startLight } from './ui/light.ts';
 import { startLanguage } from './words/language.ts';
@@ -27,6 +29,8 @@ import { startLanguage } from './words/language.ts';
 startLight();
 // A page that was put on the desk begins here: it goes on where one was.
 if (location.pathname === '/last') history.replaceState(null, '', lastAddress() ?? '/shelf');
+fetchPlace(placeOf(location.pathname, location.search));
+fetchPlacesOnApproach();
 await Promise.all([startLanguage(), finishLeaving()]);
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
