@@ -6,6 +6,7 @@ import { go, type Place } from '../../router.ts';
 import type { Command } from '../../tools/keys.ts';
 import type { View, ViewAction } from '../../tools/view/reducer.ts';
 import { Head } from '../../ui/Head.tsx';
+import { useAfterPaint } from '../../ui/useAfterPaint.ts';
 import { words } from '../../words/words.ts';
 import { perform } from './commands.ts';
 import { Glyphs } from './Glyphs.tsx';
@@ -77,9 +78,9 @@ export function Stand({ opened, text, place, lies }: { opened: OpenedPart; text:
   useKeys(onCommand, desk.line !== null);
 
   const here = desk.caret.at === null ? null : (desk.facts.notes.get(desk.caret.at) ?? null);
-  useEffect(() => {
+  useAfterPaint(useCallback(() => {
     if (here !== null) go({ at: 'stand', part: view.id, measure: here }, { replace: true });
-  }, [here, view.id]);
+  }, [here, view.id]));
   const nearest = useMemo(() => engraved.systems.findIndex(({ first, last }) => here !== null && first <= here && here <= last), [engraved.systems, here]);
   useEffect(() => {
     if (nearest >= 0) store?.near(nearest);
