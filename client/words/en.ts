@@ -283,7 +283,7 @@ export const en = {
     notLaid: (name: string) => `${name} was not laid in the folder. `,
     correct: 'lay a corrected score',
     corrected: (kept: number, added: number, removed: number) => `Corrected: ${kept} notes kept with their marks, ${added} new, ${removed} gone.`,
-    wrongKind: 'That is no MusicXML file. Choose one that ends in .musicxml, .xml or .mxl.',
+    wrongKind: 'That is neither MusicXML nor MEI. Choose a file that ends in .musicxml, .xml, .mxl or .mei.',
   },
   folder: {
     gone: 'That folder is not on the shelf any more. Go back to the shelf.',

@@ -19,6 +19,7 @@ import { keepAlone, readAlone } from '../../tools/pencil/aloneStore.ts';
 import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer } from '../../tools/pencil/reducer.ts';
 import type { Run } from '../../tools/run/run.ts';
+import { useAfterPaint } from '../../ui/useAfterPaint.ts';
 import type { Desk } from './desk.ts';
 import { useBeside } from './beside/useBeside.ts';
 import { useElsewhere } from './elsewhere/useElsewhere.ts';
@@ -76,8 +77,8 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, { measure, 
     write({ type: 'take', marks: carried.marks });
     setMessage(carried.sentence);
   }, [view.id]);
-  useEffect(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]);
-  useEffect(() => keepLeft(me.id, view.id, caret, pencil), [me.id, view.id, caret, pencil]);
+  useAfterPaint(useCallback(() => keepAlone(me.id, view.id, pencil.alone), [me.id, view.id, pencil.alone]));
+  useAfterPaint(useCallback(() => keepLeft(me.id, view.id, caret, pencil), [me.id, view.id, caret, pencil]));
   const looking = caret.at === null ? null : (facts.notes.get(caret.at) ?? null);
   const online = snapshot.status === 'live';
   useEffect(() => session.look(looking), [session, looking, online]);

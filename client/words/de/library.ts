@@ -52,7 +52,7 @@ export const score = {
   notLaid: (name) => `${name} wurde nicht in die Mappe gelegt. `,
   correct: 'berichtigte Partitur hinlegen',
   corrected: (kept, added, removed) => `Berichtigt: ${kept} Noten mit ihren Einträgen behalten, ${added} neu, ${removed} fort.`,
-  wrongKind: 'Das ist keine MusicXML-Datei. Wählen Sie eine, die auf .musicxml, .xml oder .mxl endet.',
+  wrongKind: 'Das ist weder MusicXML noch MEI. Wählen Sie eine Datei, die auf .musicxml, .xml, .mxl oder .mei endet.',
 } satisfies Words['score'];
 
 /** In the folder. */

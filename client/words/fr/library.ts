@@ -53,7 +53,7 @@ export const score = {
   notLaid: (name) => `${name} n’a pas été mis dans la pochette. `,
   correct: 'poser une partition corrigée',
   corrected: (kept, added, removed) => `Corrigée : ${kept} notes gardées avec leurs indications, ${added} nouvelles, ${removed} disparues.`,
-  wrongKind: 'Ce n’est pas un fichier MusicXML. Choisissez-en un qui finit par .musicxml, .xml ou .mxl.',
+  wrongKind: 'Ce n’est ni du MusicXML ni du MEI. Choisissez un fichier qui finit par .musicxml, .xml, .mxl ou .mei.',
 } satisfies Words['score'];
 
 /** In the folder. */
