@@ -25,6 +25,11 @@ export function placeIn(section: Pick<SectionView, 'seats' | 'principal'>, perso
   return seat !== null || principal ? { principal, seat } : null;
 }
 
+/** Ids of the sections in which a person has a part in one programme. Example: `sectionsOf(shelf.sections, programme.seatings, ada.id)`. */
+export function sectionsOf(sections: readonly SectionView[], seatings: readonly ProgrammeSeating[], person: string): string[] {
+  return sections.filter((section) => placeIn(seatedIn(section, seatings), person)).map(({ id }) => id);
+}
+
 /**
  * Who sits in a programme and not in the section's usual seating (deputies), and who usually sits there and is away now; each by name, front
  * to back. Example: a plan with Jon in Mona's chair gives deputies [Jon] and away [Mona].

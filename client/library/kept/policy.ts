@@ -1,6 +1,6 @@
 import type { LogEntry } from '../../../core/agreement/event.ts';
 import { take } from '../../../core/agreement/replay.ts';
-import { placeIn, seatedIn } from '../../../core/agreement/seating.ts';
+import { sectionsOf } from '../../../core/agreement/seating.ts';
 import type { PartView, Shelf } from '../../../core/agreement/wire/http.ts';
 
 /** Parts that stay after they were opened. */
@@ -28,8 +28,8 @@ export const partIn = (path: string): string | null => /^\/parts\/([^/]+)/.exec(
 export function wantedAhead({ programmes, sections }: Pick<Shelf, 'programmes' | 'sections'>, work: string, person: string): { id: string; head: number }[] {
   const programme = programmes.find(({ works: all }) => all.some(({ id }) => id === work));
   const works = programme?.works ?? [];
-  const sitsIn = new Set(sections.filter((section) => placeIn(seatedIn(section, programme?.seatings ?? []), person)).map(({ id }) => id));
-  const mine = works.flatMap(({ parts }) => parts.filter(({ section }) => section && sitsIn.has(section.id)));
+  const sitsIn = sectionsOf(sections, programme?.seatings ?? [], person);
+  const mine = works.flatMap(({ parts }) => parts.filter(({ section }) => section && sitsIn.includes(section.id)));
   const beside = works.filter(({ id }) => id === work).flatMap(({ parts }) => parts.filter(({ instrument }) => instrument !== null));
   return [...new Map([...mine, ...beside].map(({ id, head }) => [id, { id, head }])).values()].slice(0, AHEAD_KEPT);
 }

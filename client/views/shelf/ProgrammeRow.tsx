@@ -5,6 +5,7 @@ import { deadlinesOf } from '../../../core/season/deadlines.ts';
 import { nextDue } from '../../../core/season/late.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { addressOf, go } from '../../router.ts';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { StageStaff } from '../folder/StageStaff.tsx';
 
@@ -21,8 +22,8 @@ function lateParts({ works, days, deadlines }: Programme): number {
   return works.flatMap(({ parts }) => parts).filter(({ stage }) => (nextDue(stage, by, today)?.days ?? 0) < 0).length;
 }
 
-/** One programme on the shelf: its works, and how far each part of them has come. */
-export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode {
+/** One programme on the shelf: its works, and how far each part of them has come; each leads to the stand. `mine`: ids of the sections I sit in. */
+export function ProgrammeRow({ programme, mine }: { programme: Programme; mine: readonly string[] }): ReactNode {
   const late = lateParts(programme);
   const target = { at: 'folder', programme: programme.id } as const;
   return (
@@ -50,10 +51,10 @@ export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode
         <p key={work.id} className="work">
           <i>{work.title}</i>
           {work.parts.map((part) => (
-            <span key={part.id} title={words.folder.cell(work.title, part.name, words.stages[part.stage], part.open)}>
-              <StageStaff stage={part.stage} label={words.folder.cell(work.title, part.name, words.stages[part.stage], part.open)} small />
+            <PlaceLink key={part.id} to={{ at: 'stand', part: part.id, measure: null }} className={part.section && mine.includes(part.section.id) ? 'mine' : ''} aria-label={words.folder.cell(work.title, part.name, words.stages[part.stage], part.open)}>
+              <StageStaff stage={part.stage} label={words.stages[part.stage]} small />
               <small>{part.name}</small>
-            </span>
+            </PlaceLink>
           ))}
         </p>
       ))}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changedSeating, peopleIn, placeIn, seatedIn } from '../../../core/agreement/seating.ts';
+import { changedSeating, peopleIn, placeIn, seatedIn, sectionsOf } from '../../../core/agreement/seating.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 
 const who = (name: string) => ({ id: name.toLowerCase(), name });
@@ -17,6 +17,11 @@ describe('who sits in a programme', () => {
     const now = seatedIn(firsts, [own]);
     expect(['mona', 'rut', 'ilya'].map((id) => placeIn(now, id))).toEqual([{ principal: false, seat: '1o' }, { principal: true, seat: null }, null]);
     expect(placeIn(firsts, 'ilya')).toEqual({ principal: true, seat: '1o' });
+  });
+
+  it('is in the sections where one has a place in that programme', () => {
+    const seconds = { ...firsts, id: 'v2', seats: seats('Mona'), principal: null };
+    expect([sectionsOf([firsts, seconds], [], 'mona'), sectionsOf([firsts, seconds], [own], 'ada'), sectionsOf([firsts, seconds], [own], 'ilya')]).toEqual([['v1', 'v2'], ['v1'], []]);
   });
 
   it('names everybody once, front to back, a principal without a seat last', () => {
