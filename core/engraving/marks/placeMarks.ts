@@ -1,11 +1,15 @@
-import type { MarkValue } from '../../core/music/mark.ts';
-import { isOutside, type Seats } from '../../core/music/seat.ts';
-import type { Geometry } from '../engraving/geometry.ts';
+import type { MarkValue } from '../../music/mark.ts';
+import { isOutside, type Seats } from '../../music/seat.ts';
+import type { Geometry } from '../geometry.ts';
 import { halfWidthOf, heightOf, type Stroke } from './figures.ts';
 import { glyphsOf, type Glyph } from './glyphOf.ts';
 import { outline, type Outline } from './skyline.ts';
-import type { MarkState } from './MarkSign.tsx';
-import type { Lens } from './Spectacles.tsx';
+
+/** Form says the state: adopted heavy, proposed one even stroke, private smaller over a dotted line, aside struck through. */
+export type MarkState = 'adopted' | 'proposed' | 'private' | 'aside';
+
+/** Which lens of the spectacles is dark. */
+export type Lens = 'both' | 'inside' | 'outside';
 
 /** A mark to be drawn. `share`: how far into its note a bow change lies, 0 to 1. `rubs`: what a mark of kind "none" rubs out. */
 export interface ShownMark {

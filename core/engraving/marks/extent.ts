@@ -1,5 +1,5 @@
-import type { PlacedMarks } from '../../drawing/placeMarks.ts';
-import type { Box, Geometry } from '../../engraving/geometry.ts';
+import type { PlacedMarks } from './placeMarks.ts';
+import type { Box, Geometry } from '../geometry.ts';
 
 const LEAST = { up: 6.2, down: 5.6 };
 
