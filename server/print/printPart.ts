@@ -1,0 +1,70 @@
+import type { Trouble } from '../../core/agreement/wire/http.ts';
+import { paperNamed, staffAllowed } from '../../core/print/paper.ts';
+import { turnKind, turnRests, type TurnKind } from '../../core/print/turns.ts';
+import { openFile } from '../files/openFile.ts';
+import { markedText } from './markedText.ts';
+import type { PrintOrder } from './order.ts';
+import { pageSvg, type PageFrame } from './pageSvg.ts';
+import { PdfWriter } from './pdf.ts';
+import { setMusic, type SetPage } from './setMusic.ts';
+import { shownMarks } from './shownMarks.ts';
+
+export interface PageTurn {
+  /** Page that is turned, and the printed number of its last measure. */
+  page: number;
+  measure: string;
+  /** Silence around it in seconds. */
+  seconds: number;
+  kind: TurnKind;
+}
+
+export interface Printed {
+  ok: true;
+  pages: number;
+  turns: PageTurn[];
+  warnings: string[];
+  /** One file; of SVG one a page. */
+  files: { bytes: Uint8Array; mediaType: string }[];
+}
+
+/** Quarters a minute where a part gives no tempo, as the checker assumes. */
+const ASSUMED_TEMPO = 90;
+/** Room for the running head and for the title, and how far apart lines stand at least. Millimetres, then staff spaces; chosen, not measured. */
+const HEAD = { other: 6, first: 26 };
+const ROOM = { gap: 1, apart: 6.5 };
+
+/** A part with its marks as pages. Refuses what cannot be read, and staves too small for two players. */
+export async function printPart(order: PrintOrder): Promise<Printed | { ok: false; trouble: Trouble }> {
+  const allowed = staffAllowed(order.staff);
+  if (!allowed.ok) return { ok: false, trouble: { code: 'STAFF_TOO_SMALL', text: allowed.text } };
+  const file = await openFile(order.bytes, order.fileName);
+  if (!file.ok) return { ok: false, trouble: file.fault };
+  const marked = markedText(file.text, order);
+  if (!marked.ok) return { ok: false, trouble: marked.fault };
+  const paper = paperNamed(order.paper);
+  const space = order.staff / 4;
+  const { side, top, bottom } = paper.margins;
+  const [firstTop, otherTop] = [top + HEAD.first, top + HEAD.other];
+  const part = order.stored;
+  const sheet = { line: (paper.width - 2 * side) / space, firstHeight: (paper.height - bottom - firstTop) / space, height: (paper.height - bottom - otherTop) / space, ...ROOM };
+  const rests = turnRests(part, ASSUMED_TEMPO);
+  const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, order.marks), sheet, rests);
+  const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
+  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, pages: pages.length };
+  const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
+  const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
+  const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order, musicFace), mediaType: 'application/pdf' }];
+  return { ok: true, pages: pages.length, turns, warnings: allowed.warning ? [allowed.warning] : [], files };
+}
+
+function turnAfter({ systems }: SetPage, page: number, rests: ReturnType<typeof turnRests>, numberOf: PageFrame['numberOf']): PageTurn {
+  const { last } = systems.at(-1)!;
+  const rest = rests.get(last)!;
+  return { page, measure: numberOf(last), seconds: Math.round((rest.before + rest.after) * 10) / 10, kind: turnKind(rest) };
+}
+
+async function pdf(svgs: readonly string[], { paper, heading }: PageFrame, { at }: PrintOrder, musicFace: Buffer | null): Promise<Buffer> {
+  const writer = new PdfWriter(paper, { title: `${heading.title} - ${heading.instrument}`, author: heading.composer, subject: heading.seat, at: new Date(at) });
+  for (const svg of svgs) writer.page(svg, musicFace);
+  return writer.end();
+}
