@@ -4,6 +4,7 @@ import { APPEARANCE, withoutNames } from '../../core/engraving/appearance.ts';
 import type { EngravedSystem } from '../../core/engraving/geometry.ts';
 import { readGeometry } from '../../core/engraving/readGeometry.ts';
 import type { Rested } from '../../core/engraving/rests.ts';
+import { withoutStubs } from '../../core/engraving/stubs.ts';
 import { systemRanges, type SystemRange } from '../../core/engraving/systemRanges.ts';
 import { embeddedFont, tidy } from '../../core/engraving/tidy.ts';
 
@@ -51,7 +52,8 @@ export async function engrave({ text, spans }: Rested, width: number, breaking: 
     draw(system) {
       const svg = engraver.renderToSVG(system + 1);
       face ??= embeddedFont(svg);
-      return { ...tidy(svg, (id) => noteIds.has(id)), geometry: readGeometry(svg, spans) };
+      const { inner, glyphs } = tidy(svg, (id) => noteIds.has(id));
+      return { inner: withoutStubs(inner), glyphs, geometry: readGeometry(svg, spans) };
     },
     musicFace: () => (face ? Buffer.from(face, 'base64') : null),
   };

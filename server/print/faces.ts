@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { create, type Font } from 'fontkit';
 
 const { resolve } = createRequire(import.meta.url);
 const besley = (cut: string) => resolve(`@expo-google-fonts/besley/${cut}/Besley_${cut}.ttf`);
@@ -18,9 +20,21 @@ const FILES = {
 
 export type Face = keyof typeof FILES;
 
-export const MUSIC_FACE = 'Leipzig';
-
 export const FACES = Object.keys(FILES) as Face[];
 
-/** Where the file of a face lies. */
-export const fileOf = (face: Face): string => FILES[face];
+const read = new Map<Face, Buffer>();
+const open = new Map<Face, Font>();
+
+/** The file of a face. */
+export const bytesOf = (face: Face): Buffer => read.get(face) ?? read.set(face, readFileSync(FILES[face])).get(face)!;
+
+/** A face, opened. */
+export const opened = (face: Face): Font => open.get(face) ?? open.set(face, create(bytesOf(face))).get(face)!;
+
+export const isFace = (name: string): name is Face => name in FILES;
+
+/** Width of a line of text in the unit of `size`. */
+export function widthOf(text: string, face: Face, size: number): number {
+  const font = opened(face);
+  return (font.layout(text).advanceWidth / font.unitsPerEm) * size;
+}

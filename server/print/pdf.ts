@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import SVGtoPDF from 'svg-to-pdfkit';
 import type { Paper } from '../../core/print/paper.ts';
-import { FACES, fileOf, MUSIC_FACE } from './faces.ts';
+import { bytesOf, FACES } from './faces.ts';
 
 /** Points in a millimetre. */
 const POINTS = 72 / 25.4;
@@ -25,15 +25,11 @@ export class PdfWriter {
     this.document = new PDFDocument({ autoFirstPage: false, size: this.size, margin: 0, pdfVersion: '1.7', lang: 'en', info: { Title: title, Author: author, Subject: subject, Creator: 'Bowline', CreationDate: at } });
     this.document.on('data', (chunk: Buffer) => this.chunks.push(chunk));
     this.done = new Promise((resolve, reject) => this.document.on('end', resolve).on('error', reject));
-    for (const face of FACES) this.document.registerFont(face, fileOf(face));
+    for (const face of FACES) this.document.registerFont(face, bytesOf(face));
   }
 
-  /** One page from its SVG. `musicFace`: the engraver's own, for signs inside texts. */
-  page(svg: string, musicFace: Buffer | null): void {
-    if (musicFace && !('music' in this.registered)) {
-      this.document.registerFont(MUSIC_FACE, musicFace);
-      this.registered.music = true;
-    }
+  /** One page from its SVG. */
+  page(svg: string): void {
     this.document.addPage({ size: this.size, margin: 0 });
     SVGtoPDF(this.document, svg, 0, 0, {
       width: this.size[0],
@@ -46,8 +42,6 @@ export class PdfWriter {
       },
     });
   }
-
-  private readonly registered: { music?: true } = {};
 
   async end(): Promise<Buffer> {
     this.document.end();

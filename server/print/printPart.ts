@@ -50,10 +50,10 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   const rests = turnRests(part, ASSUMED_TEMPO);
   const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, order.marks), sheet, rests);
   const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
-  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, pages: pages.length };
+  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, musicFace };
   const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
   const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
-  const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order, musicFace), mediaType: 'application/pdf' }];
+  const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order), mediaType: 'application/pdf' }];
   return { ok: true, pages: pages.length, turns, warnings: allowed.warning ? [allowed.warning] : [], files };
 }
 
@@ -63,8 +63,8 @@ function turnAfter({ systems }: SetPage, page: number, rests: ReturnType<typeof 
   return { page, measure: numberOf(last), seconds: Math.round((rest.before + rest.after) * 10) / 10, kind: turnKind(rest) };
 }
 
-async function pdf(svgs: readonly string[], { paper, heading }: PageFrame, { at }: PrintOrder, musicFace: Buffer | null): Promise<Buffer> {
+async function pdf(svgs: readonly string[], { paper, heading }: PageFrame, { at }: PrintOrder): Promise<Buffer> {
   const writer = new PdfWriter(paper, { title: `${heading.title} - ${heading.instrument}`, author: heading.composer, subject: heading.seat, at: new Date(at) });
-  for (const svg of svgs) writer.page(svg, musicFace);
+  for (const svg of svgs) writer.page(svg);
   return writer.end();
 }

@@ -1,3 +1,6 @@
+import { UNITS } from '../../core/engraving/geometry.ts';
+import type { LiftedWord } from '../../core/engraving/marks/words.ts';
+
 /** What a group of the engraver's means for its texts: the stand's style sheet said as attributes, which every reader of SVG follows. */
 const GROUPS: Record<string, string> = {
   dir: 'font-family="Alegreya Sans Italic"',
@@ -26,15 +29,17 @@ const STROKED: Record<string, Record<string, string>> = {
 
 /**
  * The engraver's SVG of one system with everything a style sheet would say written as attributes, and words moved out of the way of marks:
- * those above the staff by `lift` upward, those below by `drop` downward, in the engraver's units.
+ * those above the staff as `words` says, in their order, those below by `drop` staff spaces downward.
  */
-export function printable(inner: string, lift: number, drop: number): string {
+export function printable(inner: string, words: readonly LiftedWord[], drop: number): string {
+  let next = 0;
+  const moved = (rest: string): string => {
+    const by = rest.endsWith(' high') ? -(words[next++]?.lift ?? 0) : rest.endsWith(' low') ? drop : 0;
+    return by ? ` transform="translate(0 ${(by * UNITS).toFixed(0)})"` : '';
+  };
   const cut = CUTS.reduce((text, [pattern, by]) => text.replace(pattern, by), inner);
   return cut
-    .replace(/<g([^>]*) class="(\w+)([^"]*)"/g, (_, before: string, name: string, rest: string) => {
-      const moved = rest.endsWith(' high') && lift ? ` transform="translate(0 ${(-lift).toFixed(0)})"` : rest.endsWith(' low') && drop ? ` transform="translate(0 ${drop.toFixed(0)})"` : '';
-      return `<g${before} class="${name}${rest}"${GROUPS[name] ? ` ${GROUPS[name]}` : ''}${moved}`;
-    })
+    .replace(/<g([^>]*) class="(\w+)([^"]*)"/g, (_, before: string, name: string, rest: string) => `<g${before} class="${name}${rest}"${GROUPS[name] ? ` ${GROUPS[name]}` : ''}${moved(rest)}`)
     .replace(/<(path|polyline|rect)\b([^>]*)/g, (_, tag: string, own: string) => {
       const lacking = Object.entries(STROKED[tag]!).filter(([name]) => !own.includes(` ${name}=`));
       return `<${tag}${lacking.map(([name, value]) => ` ${name}="${value}"`).join('')}${own}`;

@@ -1,7 +1,8 @@
 import { brokenAt } from '../../core/engraving/broken.ts';
-import type { EngravedSystem, Geometry } from '../../core/engraving/geometry.ts';
+import type { Box, EngravedSystem, Geometry } from '../../core/engraving/geometry.ts';
 import { extentOf } from '../../core/engraving/marks/extent.ts';
 import { placeMarks, type PlacedMarks, type ShownMark } from '../../core/engraving/marks/placeMarks.ts';
+import { liftWords, type LiftedWord } from '../../core/engraving/marks/words.ts';
 import { countRests, type Rested } from '../../core/engraving/rests.ts';
 import type { SystemRange } from '../../core/engraving/systemRanges.ts';
 import type { Part } from '../../core/music/part.ts';
@@ -16,8 +17,8 @@ export interface SetSystem extends SystemRange {
   drawing: EngravedSystem;
   placed: PlacedMarks;
   profile: Profile;
-  /** How far words give way to marks. */
-  lift: number;
+  /** Words above the staff, where they find room; how far those below give way. */
+  words: readonly LiftedWord[];
   drop: number;
 }
 
@@ -31,11 +32,15 @@ export interface SetMusic {
   musicFace: Buffer | null;
 }
 
+/** Where the first clef of a line reaches, which no word may stand in. */
+const clefIn = ({ top, bottom }: Geometry): Box => ({ x0: 0, x1: 3, y0: top - 1.6, y1: bottom + 1.6 });
+
 function dressed(drawing: EngravedSystem, range: SystemRange, marks: readonly ShownMark[]): SetSystem {
   const { geometry } = drawing;
   const placed = placeMarks(geometry, marks);
-  const { lift, drop } = extentOf(geometry, placed, false);
-  return { ...range, drawing, placed, lift, drop, profile: profileOf(geometry, placed, lift, drop) };
+  const { drop } = extentOf(geometry, placed, false);
+  const words = liftWords(drawing.inner, geometry, placed, [clefIn(geometry)]);
+  return { ...range, drawing, placed, words, drop, profile: profileOf(geometry, placed, words, drop) };
 }
 
 /** Clef and key at the beginning of a line, in staff spaces. About as the engraver sets them. */
