@@ -38,6 +38,14 @@ const toolkit = (): Promise<VerovioToolkit> =>
     return new VerovioToolkit(module);
   }));
 
+/** A part's text as MEI, as the engraver writes it. Fails with the engraver's own words where it cannot read the text. */
+export async function meiOf(text: string): Promise<string> {
+  const engraver = await toolkit();
+  engraver.setOptions({ ...FIXED, breaks: 'encoded' });
+  if (!engraver.loadData(text)) throw new Error(engraver.getLog());
+  return engraver.getMEI();
+}
+
 /** Engraves one part, `width` staff spaces wide. Fails with the engraver's own words where it cannot read the text. */
 export async function engrave({ text, spans }: Rested, width: number, breaking: Breaking): Promise<EngravedPart> {
   const engraver = await toolkit();

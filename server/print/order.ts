@@ -1,10 +1,11 @@
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
+import type { Fingerings } from '../../core/print/fingerings.ts';
 import type { Mm, PaperName } from '../../core/print/paper.ts';
+import type { TurnKind } from '../../core/print/turns.ts';
 
-/** Which figures of the left hand are printed. */
-export type Fingerings = 'all' | 'sparse' | 'none';
+export type PrintForm = 'pdf' | 'svg' | 'mei';
 
 /** What stands in the heading and at the foot of a part. */
 export interface Heading {
@@ -30,7 +31,25 @@ export interface PrintOrder {
   paper: PaperName;
   staff: Mm;
   fingerings: Fingerings;
-  form: 'pdf' | 'svg' | 'mei';
+  form: PrintForm;
   /** When it was made, as ISO text. */
   at: string;
+}
+
+export interface PageTurn {
+  /** Page that is turned, and the printed number of its last measure. */
+  page: number;
+  measure: string;
+  /** Silence around it in seconds. */
+  seconds: number;
+  kind: TurnKind;
+}
+
+export interface Printed {
+  ok: true;
+  pages: number;
+  turns: PageTurn[];
+  warnings: string[];
+  /** One file; of SVG one a page. */
+  files: { bytes: Uint8Array; mediaType: string }[];
 }

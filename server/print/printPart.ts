@@ -1,31 +1,17 @@
 import type { Trouble } from '../../core/agreement/wire/http.ts';
+import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
+import { withFingerings } from '../../core/print/fingerings.ts';
 import { paperNamed, staffAllowed } from '../../core/print/paper.ts';
-import { turnKind, turnRests, type TurnKind } from '../../core/print/turns.ts';
+import { turnKind, turnRests } from '../../core/print/turns.ts';
 import { openFile } from '../files/openFile.ts';
+import { meiOf } from './engraver.ts';
 import { markedText } from './markedText.ts';
-import type { PrintOrder } from './order.ts';
+import { textForMei } from './mei.ts';
+import type { PageTurn, Printed, PrintOrder } from './order.ts';
 import { pageSvg, type PageFrame } from './pageSvg.ts';
 import { PdfWriter } from './pdf.ts';
 import { setMusic, type SetPage } from './setMusic.ts';
 import { shownMarks } from './shownMarks.ts';
-
-export interface PageTurn {
-  /** Page that is turned, and the printed number of its last measure. */
-  page: number;
-  measure: string;
-  /** Silence around it in seconds. */
-  seconds: number;
-  kind: TurnKind;
-}
-
-export interface Printed {
-  ok: true;
-  pages: number;
-  turns: PageTurn[];
-  warnings: string[];
-  /** One file; of SVG one a page. */
-  files: { bytes: Uint8Array; mediaType: string }[];
-}
 
 /** Quarters a minute where a part gives no tempo, as the checker assumes. */
 const ASSUMED_TEMPO = 90;
@@ -39,7 +25,9 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   if (!allowed.ok) return { ok: false, trouble: { code: 'STAFF_TOO_SMALL', text: allowed.text } };
   const file = await openFile(order.bytes, order.fileName);
   if (!file.ok) return { ok: false, trouble: file.fault };
-  const marked = markedText(file.text, order);
+  const marks = withFingerings(order.stored, order.marks, order.fingerings);
+  if (order.form === 'mei') return meiPrint(textForMei(file.text, { ...order, marks }));
+  const marked = markedText(file.text, { ...order, marks });
   if (!marked.ok) return { ok: false, trouble: marked.fault };
   const paper = paperNamed(order.paper);
   const space = order.staff / 4;
@@ -48,13 +36,18 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   const part = order.stored;
   const sheet = { line: (paper.width - 2 * side) / space, firstHeight: (paper.height - bottom - firstTop) / space, height: (paper.height - bottom - otherTop) / space, ...ROOM };
   const rests = turnRests(part, ASSUMED_TEMPO);
-  const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, order.marks), sheet, rests);
+  const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, marks), sheet, rests);
   const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
   const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, musicFace };
   const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
   const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
   const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order), mediaType: 'application/pdf' }];
   return { ok: true, pages: pages.length, turns, warnings: allowed.warning ? [allowed.warning] : [], files };
+}
+
+async function meiPrint(made: EngravingDocument): Promise<Printed | { ok: false; trouble: Trouble }> {
+  if (!made.ok) return { ok: false, trouble: made.fault };
+  return { ok: true, pages: 0, turns: [], warnings: [], files: [{ bytes: Buffer.from(await meiOf(made.text)), mediaType: 'application/mei+xml' }] };
 }
 
 function turnAfter({ systems }: SetPage, page: number, rests: ReturnType<typeof turnRests>, numberOf: PageFrame['numberOf']): PageTurn {

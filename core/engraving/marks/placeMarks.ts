@@ -19,6 +19,8 @@ export interface ShownMark {
   state: MarkState;
   share?: number;
   rubs?: MarkValue;
+  /** Stands below the staff whatever it is: on paper, what only inside players do. */
+  below?: true;
 }
 
 export interface ShownFinding {
@@ -63,7 +65,8 @@ export function markName(value: MarkValue): string {
 }
 
 /** Inside players' own fingerings stand below, everything about the bow above. */
-function isBelow({ value, seats }: ShownMark): boolean {
+function isBelow({ value, seats, below }: ShownMark): boolean {
+  if (below) return true;
   const slot = value.kind === 'none' ? value.slot : value.kind;
   return seats !== 'all' && !seats.some(isOutside) && !BOWING.has(slot);
 }
