@@ -2,7 +2,7 @@ import { UNITS } from './geometry.ts';
 
 const HAIRPIN = /<g[^>]* class="hairpin[^"]*"[^>]*>((?:\s*<polyline\b[^>]*\/>)+)\s*<\/g>/g;
 /** Staff spaces; no hairpin that is meant is shorter than the room of a note. Chosen, not measured. */
-const LEAST = 1;
+const LEAST = 1.5;
 
 /**
  * A system's drawing without the tips of hairpins that only reach over from the line before, and look like accents.

@@ -11,7 +11,7 @@ export interface TurnRest {
 export type TurnKind = 'good' | 'hurried' | 'none';
 
 /** Seconds of silence in which a page is turned in peace, and in which it can be done at all. Chosen, not measured. */
-const TURNING = { good: 2, hurried: 0.8 } as const;
+const TURNING = { good: 2, hurried: 0.75 } as const;
 
 /** How well a page is turned in a silence. Example: `turnKind({ before: 1.5, after: 1 })` is "good". */
 export function turnKind({ before, after }: TurnRest): TurnKind {

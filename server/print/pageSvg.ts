@@ -17,6 +17,8 @@ export interface PageFrame {
   top: Mm;
   /** Printed number of a measure by its ordinal. */
   numberOf(ordinal: number): string;
+  /** Pages that are turned without a rest. */
+  quick: ReadonlySet<number>;
   /** The engraver's music face, where a text has a sign of it. */
   musicFace: Buffer | null;
 }
@@ -74,5 +76,6 @@ export function pageSvg({ systems, standing }: SetPage, page: number, frame: Pag
   const begins = page === 1 ? firstTop : top;
   const lines = systems.map((one, i) => system(one, paper.margins.side, begins + standing.tops[i]! * space, frame));
   const foot = line(heading.edition, { x: paper.width / 2, y: paper.height - paper.margins.bottom + 4, size: 2.9, face: 'Alegreya Sans', anchor: 'middle' });
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(paper.width)}mm" height="${mm(paper.height)}mm" viewBox="0 0 ${mm(paper.width)} ${mm(paper.height)}"><defs>${glyphs(systems)}</defs>${runningHead(page, frame)}${page === 1 ? titleBlock(frame) : ''}${lines.join('')}${foot}</svg>`;
+  const quickly = frame.quick.has(page) ? line('V. S.', { x: paper.width - paper.margins.side, y: paper.height - paper.margins.bottom + 4, size: 4.2, face: 'Besley Medium Italic', anchor: 'end' }) : '';
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(paper.width)}mm" height="${mm(paper.height)}mm" viewBox="0 0 ${mm(paper.width)} ${mm(paper.height)}"><defs>${glyphs(systems)}</defs>${runningHead(page, frame)}${page === 1 ? titleBlock(frame) : ''}${lines.join('')}${foot}${quickly}</svg>`;
 }

@@ -38,8 +38,9 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   const rests = turnRests(part, ASSUMED_TEMPO);
   const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, marks), sheet, rests);
   const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
-  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, musicFace };
   const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
+  const quick = new Set(turns.filter(({ kind }) => kind !== 'good').map(({ page }) => page));
+  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, quick, musicFace };
   const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
   const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order), mediaType: 'application/pdf' }];
   return { ok: true, pages: pages.length, turns, warnings: allowed.warning ? [allowed.warning] : [], files };
@@ -53,7 +54,7 @@ async function meiPrint(made: EngravingDocument): Promise<Printed | { ok: false;
 function turnAfter({ systems }: SetPage, page: number, rests: ReturnType<typeof turnRests>, numberOf: PageFrame['numberOf']): PageTurn {
   const { last } = systems.at(-1)!;
   const rest = rests.get(last)!;
-  return { page, measure: numberOf(last), seconds: Math.round((rest.before + rest.after) * 10) / 10, kind: turnKind(rest) };
+  return { page, measure: numberOf(last), seconds: Math.round((rest.before + rest.after) * 100) / 100, kind: turnKind(rest) };
 }
 
 async function pdf(svgs: readonly string[], { paper, heading }: PageFrame, { at }: PrintOrder): Promise<Buffer> {

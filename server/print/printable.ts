@@ -1,18 +1,20 @@
 import { UNITS } from '../../core/engraving/geometry.ts';
 import type { LiftedWord } from '../../core/engraving/marks/words.ts';
+import type { Face } from './faces.ts';
 
-/** What a group of the engraver's means for its texts: the stand's style sheet said as attributes, which every reader of SVG follows. */
-const GROUPS: Record<string, string> = {
-  dir: 'font-family="Alegreya Sans Italic"',
-  dynam: 'font-family="Alegreya Sans Italic"',
-  mNum: 'font-family="Alegreya Sans Italic"',
-  tempo: 'font-family="Besley Bold"',
-  reh: 'font-family="Besley Bold"',
-  ending: 'font-family="Besley Bold"',
-  fing: 'font-family="Besley Regular"',
-  slur: 'fill="#000"',
-  tie: 'fill="#000"',
+/** Which face the engraver's groups of words are set in, as the stand's style sheet says. */
+const FACES: Record<string, Face> = {
+  dir: 'Alegreya Sans Italic',
+  dynam: 'Alegreya Sans Italic',
+  tempo: 'Besley Bold',
+  reh: 'Besley Bold',
+  ending: 'Besley Bold',
+  fing: 'Besley Regular',
 };
+const FILLED = new Set(['slur', 'tie']);
+
+/** The face of words of a kind. */
+export const faceOf = (name: string): Face => FACES[name] ?? 'Alegreya Sans';
 
 /** Words that are slanted or heavy by themselves get the face that is, since a family here is one cut. */
 const CUTS: [RegExp, string][] = [
@@ -34,12 +36,13 @@ const STROKED: Record<string, Record<string, string>> = {
 export function printable(inner: string, words: readonly LiftedWord[], drop: number): string {
   let next = 0;
   const moved = (rest: string): string => {
-    const by = rest.endsWith(' high') ? -(words[next++]?.lift ?? 0) : rest.endsWith(' low') ? drop : 0;
-    return by ? ` transform="translate(0 ${(by * UNITS).toFixed(0)})"` : '';
+    const word = rest.endsWith(' high') ? words[next++] : undefined;
+    const [x, y] = word ? [-word.back, -word.lift] : [0, rest.endsWith(' low') ? drop : 0];
+    return x || y ? ` transform="translate(${(x * UNITS).toFixed(0)} ${(y * UNITS).toFixed(0)})"` : '';
   };
   const cut = CUTS.reduce((text, [pattern, by]) => text.replace(pattern, by), inner);
   return cut
-    .replace(/<g([^>]*) class="(\w+)([^"]*)"/g, (_, before: string, name: string, rest: string) => `<g${before} class="${name}${rest}"${GROUPS[name] ? ` ${GROUPS[name]}` : ''}${moved(rest)}`)
+    .replace(/<g([^>]*) class="(\w+)([^"]*)"/g, (_, before: string, name: string, rest: string) => `<g${before} class="${name}${rest}"${FACES[name] ? ` font-family="${FACES[name]}"` : FILLED.has(name) ? ' fill="#000"' : ''}${moved(rest)}`)
     .replace(/<(path|polyline|rect)\b([^>]*)/g, (_, tag: string, own: string) => {
       const lacking = Object.entries(STROKED[tag]!).filter(([name]) => !own.includes(` ${name}=`));
       return `<${tag}${lacking.map(([name, value]) => ` ${name}="${value}"`).join('')}${own}`;

@@ -11,6 +11,8 @@ import { most, profileOf, type Profile } from '../../core/print/profile.ts';
 import { type Standing, standOnPage } from '../../core/print/standing.ts';
 import type { TurnRest } from '../../core/print/turns.ts';
 import { engrave } from './engraver.ts';
+import { widthOf } from './faces.ts';
+import { faceOf } from './printable.ts';
 
 /** One line of a part, engraved, with its marks placed. */
 export interface SetSystem extends SystemRange {
@@ -39,7 +41,7 @@ function dressed(drawing: EngravedSystem, range: SystemRange, marks: readonly Sh
   const { geometry } = drawing;
   const placed = placeMarks(geometry, marks);
   const { drop } = extentOf(geometry, placed, false);
-  const words = liftWords(drawing.inner, geometry, placed, [clefIn(geometry)]);
+  const words = liftWords(drawing.inner, geometry, placed, [clefIn(geometry)], (text, name, size) => widthOf(text, faceOf(name), size));
   return { ...range, drawing, placed, words, drop, profile: profileOf(geometry, placed, words, drop) };
 }
 
@@ -63,6 +65,9 @@ function blocksOf(line: SetSystem, part: Part, spans: Rested['spans'], rests: Re
   return blocks;
 }
 
+/** Tried one after another: how much higher than it is a page is taken to be. Chosen, not measured. */
+const NESTLING = [1.12, 1.05, 1, 0.94, 0.85, 0.7];
+
 const fits = (page: SetPage, height: number): boolean => page.systems.length === 1 || page.standing.needed <= height;
 
 /**
@@ -73,8 +78,9 @@ export async function setMusic(text: string, part: Part, marks: readonly ShownMa
   const rested = countRests(text);
   const natural = await engrave(rested, sheet.line, 'natural');
   const blocks = natural.systems.flatMap((range, i) => blocksOf(dressed(natural.draw(i), range, marks), part, rested.spans, rests));
-  for (let shrink = 1; ; shrink -= 0.05) {
-    const { pages } = layOnPages(blocks, { ...sheet, firstHeight: sheet.firstHeight * shrink, height: sheet.height * shrink });
+  // Lines nestle into each other, so that a page holds more than their heights together; how much more shows when they stand.
+  for (const more of NESTLING) {
+    const { pages } = layOnPages(blocks, { ...sheet, firstHeight: sheet.firstHeight * more, height: sheet.height * more });
     const ranges = pages.flat().map(({ from, to }) => ({ first: blocks[from]!.first, last: blocks[to - 1]!.last }));
     const engraved = await engrave({ ...rested, text: brokenAt(rested.text, ranges) }, sheet.line, 'encoded');
     const systems = ranges.map((range, i) => dressed(engraved.draw(i), range, marks));
@@ -83,8 +89,9 @@ export async function setMusic(text: string, part: Part, marks: readonly ShownMa
       const here = systems.slice(next, (next += lines.length));
       return { systems: here, standing: standOnPage(here.map(({ profile, drawing }) => ({ profile, staff: staffOf(drawing.geometry) })), i === 0 ? sheet.firstHeight : sheet.height, sheet, i === pages.length - 1) };
     });
-    if (shrink < 0.7 || set.every((page, i) => fits(page, i === 0 ? sheet.firstHeight : sheet.height))) return { pages: set, musicFace: engraved.musicFace() };
+    if (more === NESTLING.at(-1) || set.every((page, i) => fits(page, i === 0 ? sheet.firstHeight : sheet.height))) return { pages: set, musicFace: engraved.musicFace() };
   }
+  throw new Error('Unreachable: the last way is always taken.');
 }
 
 const staffOf = ({ top, bottom }: Geometry): number => bottom - top;
