@@ -39,7 +39,9 @@ export function readGeometry(svg: string, spans: ReadonlyMap<number, number> = n
     const ordinal = Number(MEASURE.exec(measure?.id ?? '')?.[1] ?? 0);
     const innermost = element.groups.at(-1)?.class ?? '';
     const group = element.groups.find(({ class: name }) => WORDS.has(name.split(' ')[0]!))?.class.split(' ')[0];
-    if (!measure || element.groups.some(({ class: name }) => BACKGROUND.has(name.split(' ')[0]!))) continue;
+    // What reaches over from the line before hangs in no measure.
+    const reachesOver = element.groups.some(({ class: name }) => name.split(' ').includes('spanning'));
+    if (!(measure || reachesOver) || element.groups.some(({ class: name }) => BACKGROUND.has(name.split(' ')[0]!))) continue;
     if (element.tag === 'path' && innermost === 'staff') {
       const [box] = boxesOf(element);
       lines.push(box!);
