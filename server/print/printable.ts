@@ -44,7 +44,8 @@ export function printable(inner: string, words: readonly LiftedWord[], drop: num
   return cut
     .replace(/<g([^>]*) class="(\w+)([^"]*)"/g, (_, before: string, name: string, rest: string) => `<g${before} class="${name}${rest}"${FACES[name] ? ` font-family="${FACES[name]}"` : FILLED.has(name) ? ' fill="#000"' : ''}${moved(rest)}`)
     .replace(/<(path|polyline|rect)\b([^>]*)/g, (_, tag: string, own: string) => {
-      const lacking = Object.entries(STROKED[tag]!).filter(([name]) => !own.includes(` ${name}=`));
+      const attributes = tag === 'path' && !own.includes('C') ? { ...STROKED.path, fill: 'none' } : STROKED[tag]!;
+      const lacking = Object.entries(attributes).filter(([name]) => !own.includes(` ${name}=`));
       return `<${tag}${lacking.map(([name, value]) => ` ${name}="${value}"`).join('')}${own}`;
     });
 }
