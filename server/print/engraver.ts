@@ -41,7 +41,7 @@ const toolkit = (): Promise<VerovioToolkit> =>
 /** A part's text as MEI, as the engraver writes it. Fails with the engraver's own words where it cannot read the text. */
 export async function meiOf(text: string): Promise<string> {
   const engraver = await toolkit();
-  engraver.setOptions({ ...FIXED, breaks: 'encoded' });
+  engraver.setOptions({ ...FIXED, breaks: 'none' });
   if (!engraver.loadData(text)) throw new Error(engraver.getLog());
   return engraver.getMEI();
 }

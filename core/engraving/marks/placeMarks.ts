@@ -85,13 +85,14 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
   const scale = narrow ? 0.9 : 1;
   const name = markName(mark.value);
   const x = mark.share ? noteX + (endOf(mark.note, geometry) - noteX) * mark.share : noteX + index * 1.35;
-  const beside = mark.value.kind === 'reach' ? figures.get(mark.note) : undefined;
+  const below = isBelow(mark);
+  const side = below ? `${mark.note} below` : mark.note;
+  const beside = mark.value.kind === 'reach' ? figures.get(side) : undefined;
   if (glyph.stroke && beside !== undefined) return { note: mark.note, name, state, stroke: glyph.stroke, x: x + 1.35, y: beside, scale: 0.85, x0: x + 0.75, x1: x + 1.95, height: 1.1 };
   const height = (glyph.stroke ? heightOf(glyph.stroke) : 1.4) * scale;
   const half = glyph.stroke ? halfWidthOf(glyph.stroke) * scale : 0.5;
   const width: [number, number] = glyph.words ? [x - 0.5, x + glyph.words.length * 0.95] : [x - half - 0.15, x + half + 0.15];
-  const below = isBelow(mark);
-  const first = !figures.has(mark.note);
+  const first = !figures.has(side);
   const gap = first ? GAP.note : GAP.sign;
   let y: number;
   const tail = glyph.words ? TAIL : 0;
@@ -102,7 +103,7 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
     y = Math.min(sides.above.reach(...width), geometry.top) - gap - tail;
     sides.above.paint(...width, y - height);
   }
-  if (index === 0) figures.set(mark.note, y);
+  if (index === 0) figures.set(side, y);
   return { note: mark.note, name, state, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), ...(glyph.words ? { words: glyph.words } : {}), x: glyph.words ? x - 0.5 : x, y, scale, x0: width[0], x1: width[1], height };
 }
 
