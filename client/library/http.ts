@@ -12,7 +12,7 @@ export class Refused extends Error {
   }
 }
 
-async function send(path: string, init: RequestInit): Promise<Response> {
+export async function send(path: string, init: RequestInit): Promise<Response> {
   const response = await fetch(`/api${path}`, { credentials: 'same-origin', ...init }).catch(() => {
     throw new Refused({ code: 'NO_LINE', text: words.trouble.noLine }, 0);
   });

@@ -11,6 +11,7 @@ import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { rules } from './rules.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
@@ -356,6 +357,7 @@ export const en = {
   },
   plan,
   piece,
+  prints,
   run,
   elsewhere,
   named,

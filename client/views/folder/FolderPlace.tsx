@@ -17,6 +17,7 @@ import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { FolderTools } from './FolderTools.tsx';
 import { Grid } from './Grid.tsx';
 import { HandOut } from './HandOut.tsx';
+import { Prints } from './prints/Prints.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
 import { cellsOf } from './cells.ts';
@@ -52,6 +53,8 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       again();
       return sentence;
     });
+  const leads = (section: string | undefined) => me.memberships.some((membership) => membership.section === section && membership.role === 'principal');
+  const mayPrint = cell?.work.parts.filter(({ section }) => me.librarian || leads(section?.id)) ?? [];
   const inHand = cell?.part.id;
   useEffect(() => {
     if (inHand) rememberPart(inHand);
@@ -70,6 +73,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
+        {cell && mayPrint.length ? <Prints key={cell.work.id} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={shelf.sections} say={say} /> : null}
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}

@@ -13,6 +13,7 @@ import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
@@ -114,6 +115,7 @@ export const de = {
   section,
   plan,
   piece,
+  prints,
   run,
   elsewhere,
   named,

@@ -11,6 +11,7 @@ import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
@@ -112,6 +113,7 @@ export const it = {
   section,
   plan,
   piece,
+  prints,
   run,
   elsewhere,
   named,
