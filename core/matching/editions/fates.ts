@@ -1,4 +1,3 @@
-import type { Part } from '../../music/part.ts';
 import { type Apart } from './editionsApart.ts';
 import type { HeldNote, Moment } from './musicRow.ts';
 import { pairUnisons } from './unisons.ts';

@@ -25,7 +25,8 @@ function voicesOf({ before, after, partner, certain, isSame }: Apart): Map<strin
 
 /**
  * Finds a note among those that begin with it in the newer edition. Notes that stand twice (one pitch and length in two voices) go by their voice, where
- * the notes that stand alone agree which voice is which; not clear otherwise. Example: voices 1 and 2 that became 5 and 6 throughout are clear.
+ * the notes that stand alone agree which voice is which, and by their order in one voice; not clear otherwise. A voice that never has a note of its own
+ * is taken by its name. Example: voices 1 and 2 that became 5 and 6 throughout are clear.
  */
 export function pairUnisons(apart: Apart): PairUnisons {
   let voices: Map<string, string | null> | undefined;
@@ -33,9 +34,10 @@ export function pairUnisons(apart: Apart): PairUnisons {
     const [ours, theirs] = [alike(held, here), alike(held, there)];
     if (ours.length === 1) return { partner: theirs[0], isClear: theirs.length === 1 };
     voices ??= voicesOf(apart);
-    const voice = voices.get(held.head.voice);
-    const fits = theirs.filter(({ head }) => head.voice === voice);
-    const isClear = fits.length === 1 && ours.filter(({ head }) => head.voice === held.head.voice).length === 1;
-    return { partner: isClear ? fits[0] : theirs[ours.indexOf(held)], isClear };
+    const { voice } = held.head;
+    const known = voices.get(voice);
+    const [mine, fits] = [ours.filter(({ head }) => head.voice === voice), theirs.filter(({ head }) => head.voice === (known ?? voice))];
+    const isClear = known !== null && mine.length === fits.length;
+    return { partner: isClear ? fits[mine.indexOf(held)] : theirs[ours.indexOf(held)], isClear };
   };
 }
