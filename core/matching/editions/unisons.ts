@@ -26,7 +26,7 @@ function voicesOf({ before, after, partner, certain, isSame }: Apart): Map<strin
 /**
  * Finds a note among those that begin with it in the newer edition. Notes that stand twice (one pitch and length in two voices) go by their voice, where
  * the notes that stand alone agree which voice is which, and by their order in one voice; not clear otherwise. A voice that never has a note of its own
- * is taken by its name. Example: voices 1 and 2 that became 5 and 6 throughout are clear.
+ * is the one that is left. Example: voices 1 and 2 that became 5 and 6 throughout are clear.
  */
 export function pairUnisons(apart: Apart): PairUnisons {
   let voices: Map<string, string | null> | undefined;
@@ -36,7 +36,9 @@ export function pairUnisons(apart: Apart): PairUnisons {
     voices ??= voicesOf(apart);
     const { voice } = held.head;
     const known = voices.get(voice);
-    const [mine, fits] = [ours.filter(({ head }) => head.voice === voice), theirs.filter(({ head }) => head.voice === (known ?? voice))];
+    const others = new Set(voices.values());
+    const isOurs = (other: string) => (known === undefined ? !others.has(other) : other === known);
+    const [mine, fits] = [ours.filter(({ head }) => head.voice === voice), theirs.filter(({ head }) => isOurs(head.voice))];
     const isClear = known !== null && mine.length === fits.length;
     return { partner: isClear ? fits[mine.indexOf(held)] : theirs[ours.indexOf(held)], isClear };
   };

@@ -69,7 +69,7 @@ export function readTruth(text: PartText): { notes: TrueNote[]; moments: TrueMom
   };
   for (let i = 0; i < heads.length; ) {
     const { at } = heads[i]!;
-    const together = heads.slice(i).filter((_, k) => near(heads[i + k]!.at, at) && k < 40);
+    const together = heads.slice(i, i + 40).filter((note) => near(note.at, at));
     silence(at);
     const says = together.map(({ pitch, to, grace }) => `${pitch}:${grace ? 'g' : (to - at).toFixed(5)}`).sort().join(' ');
     moments.push({ at, notes: together, says });

@@ -41,6 +41,7 @@ export const splitMeasure: Edit = ({ measures }, at, chance) => {
       sides[0].push(a);
       sides[1].push(b);
     } else sides[from < cut ? 0 : 1].push(item);
+    if (item.kind !== 'note') continue;
     last = from;
     if (!isChord) time += length;
   }

@@ -4,7 +4,7 @@ import type { Note, Part } from '../../../core/music/part.ts';
 import { readScore } from '../../../core/musicxml/readScore.ts';
 import { type Chance } from '../chance.ts';
 import { type Edit } from './edits.ts';
-import { readTruth } from './readTruth.ts';
+import { readTruth, type TrueMoment } from './readTruth.ts';
 import { copied, type PartText, written } from './textOfPart.ts';
 import { mustStay } from './unchanged.ts';
 
@@ -44,9 +44,19 @@ export function edited(text: PartText, edits: readonly Edit[], chance: Chance): 
   return now;
 }
 
+const known = new WeakMap<PartText, { part: Part; moments: TrueMoment[] }>();
+
+function reading(text: PartText): { part: Part; moments: TrueMoment[] } {
+  const before = known.get(text);
+  if (before) return before;
+  const read = { part: partIn(written(text)), moments: readTruth(text).moments };
+  known.set(text, read);
+  return read;
+}
+
 /** A mark on every note of `before` carried to `now`, held against what the texts themselves say. */
 export function carried(before: PartText, now: PartText): Outcome {
-  const [older, newer] = [partIn(written(before)), partIn(written(now))];
+  const [{ part: older, moments }, { part: newer, moments: there }] = [reading(before), reading(now)];
   const origins = now.measures.flatMap(({ items }) => items.filter(({ kind }) => kind === 'note').map(({ origin }) => origin));
   const [oldNotes, newNotes] = [notesOf(older), notesOf(newer)];
   const [oldIndex, newIndex] = [new Map(oldNotes.map(({ id }, i) => [id, i])), new Map(newNotes.map(({ id }, i) => [id, i]))];
@@ -56,7 +66,7 @@ export function carried(before: PartText, now: PartText): Outcome {
   const gone = new Set(lost.map(({ mark }) => mark.note));
   const stayed = marks.filter(({ note }) => !gone.has(note));
   if (stayed.length !== kept.length) throw new Error('Marks kept and lost are not the marks there were.');
-  const must = mustStay(readTruth(before).moments, readTruth(now).moments);
+  const must = mustStay(moments, there);
   const why = new Map<WhyNotCarried, number>();
   for (const one of lost) why.set(one.why, (why.get(one.why) ?? 0) + 1);
   const wrong = stayed.flatMap(({ note }, k) => {
