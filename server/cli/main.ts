@@ -1,4 +1,5 @@
 import { bow } from './bow.ts';
+import { carry } from './carry.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
 import { finger } from './finger.ts';
@@ -8,7 +9,7 @@ import { print } from './output.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger];
+const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 
