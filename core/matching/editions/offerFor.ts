@@ -37,9 +37,9 @@ function matchedShare({ before, after, isSame }: Apart): number {
  * Example: a set of 2024 offered to a new edition with the same notes has `matched` 1 and keeps every fingering.
  */
 export function offerFor(set: MarkSet, part: Part): Offer | null {
-  const compared = ({ part: older, marks }: MarkedMusic) => {
-    const apart = editionsApart(older, part);
-    return { from: { part: older, marks }, apart, matched: matchedShare(apart) };
+  const compared = (from: MarkedMusic) => {
+    const apart = editionsApart(from.part, part);
+    return { from, apart, matched: matchedShare(apart) };
   };
   const alike = set.parts.filter((one) => one.part.instrument === part.instrument);
   const named = samePart(part, alike.map((one) => one.part));
