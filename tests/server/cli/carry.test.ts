@@ -15,9 +15,9 @@ const write = (name: string, content: string) => (writeFileSync(path(name), cont
 let printed = '';
 beforeEach(() => {
   printed = '';
-  vi.spyOn(process.stdout, 'write').mockImplementation((chunk, done) => {
+  vi.spyOn(process.stdout, 'write').mockImplementation((chunk: string | Uint8Array, ...rest: unknown[]) => {
     printed += String(chunk);
-    if (typeof done === 'function') done();
+    for (const done of rest) if (typeof done === 'function') (done as () => void)();
     return true;
   });
 });
