@@ -9,6 +9,7 @@ import { words } from './words/words.ts';
 /** Where nobody begins is fetched by who goes there; the rules bring the whole checker with them. */
 const FolderPlace = lazy(async () => ({ default: (await import('./views/folder/FolderPlace.tsx')).FolderPlace }));
 const SectionPlace = lazy(async () => ({ default: (await import('./views/section/SectionPlace.tsx')).SectionPlace }));
+const ChangedPlace = lazy(async () => ({ default: (await import('./views/changed/ChangedPlace.tsx')).ChangedPlace }));
 const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
 /** The place one is at, in the language that is spoken; another language draws it anew. */
@@ -37,6 +38,8 @@ function PlaceShown(): ReactNode {
       return <StandPlace key={place.part} place={place} />;
     case 'section':
       return <SectionPlace key={place.part} place={place} />;
+    case 'changed':
+      return <ChangedPlace key={place.part} place={place} />;
     case 'rules':
       return <RulesPlace place={place} />;
   }

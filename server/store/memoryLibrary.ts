@@ -24,6 +24,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, people
       measures: content.measures.length,
       ...shelf,
       head: log.length,
+      revision: part.revision,
     }));
     return { id, title: work.title, composer: work.composer, fileName: edition.fileName, importedAt: edition.at.toISOString(), parts: shown };
   }

@@ -46,6 +46,8 @@ export interface WorkView {
     /** Open proposals. */
     open: number;
     head: number;
+    /** Rises from 1 with every corrected edition. */
+    revision: number;
   }[];
 }
 
