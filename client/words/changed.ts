@@ -1,4 +1,5 @@
 import { WHY_NOT_CARRIED } from '../../core/matching/editions/whyWords.ts';
+import { capital } from './capital.ts';
 import { count } from './english.ts';
 
 /** What a corrected edition changed. */
@@ -11,7 +12,7 @@ export const changed = {
   same: 'Both editions have the same notes. Every mark stayed where it was.',
   all: (places: number) => `${count(places, 'place')} changed. No mark was left over.`,
   left: (marks: number) => `${count(marks, 'mark')} did not go along.`,
-  where: (before: string | null, after: string | null) => (before === null ? `New: ${after}` : after === null ? `Gone: ${before}` : before === after ? before : `${before}, now ${after}`),
+  where: (before: string | null, after: string | null) => (before === null ? `New: ${after}` : after === null ? `Gone: ${before}` : before === after ? capital(before) : `${capital(before)}, now ${after}`),
   old: 'The old edition',
   now: 'The new edition',
   notThere: 'Nothing of it stands here.',

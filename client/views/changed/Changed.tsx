@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useReducer, useRef, type ReactNode } from 'react';
 import type { CarriedMark } from '../../../core/agreement/carried.ts';
 import type { CarriedView, PartView } from '../../../core/agreement/wire/http.ts';
-import { marksInForce, putOn, settle } from '../../library/carried.ts';
+import { marksInForce, putOn, rubOut, settle } from '../../library/carried.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { go, type Place } from '../../router.ts';
 import { carrying } from '../../tools/carried/reducer.ts';
@@ -48,13 +48,18 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
   const put = (mark: CarriedMark) =>
     attempt(async () => {
       if (!note) return words.changed.noPlace;
-      const isInked = await putOn(view, mark, note, names.after.found(note)!.measure.ordinal);
+      const isThere = mark.why === 'slur' && mark.maybe?.note === note;
+      const isInked = isThere ? mark.isInk : await putOn(view, mark, note, names.after.found(note)!.measure.ordinal);
       if (maySettle) await settle(view.id, revision, mark.key, 'put');
       onwards(mark);
       return isInked ? words.changed.isPut : words.changed.isProposed;
     });
   const leave = (mark: CarriedMark) =>
     attempt(async () => {
+      if (mark.why === 'slur' && mark.isInk) {
+        if (!mayPut) return words.changed.reader;
+        await rubOut(view, mark);
+      }
       await settle(view.id, revision, mark.key, 'leftOut');
       onwards(mark);
       return words.changed.isLeft;
@@ -75,15 +80,16 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
   };
 
   const isOpen = inHand !== null && !settled[inHand.key];
-  const around = places.find((one) => one.marks.some((mark) => mark.key === key))?.after?.from;
-  const step = (by: 1 | -1) => (say(null), send({ type: 'step', by, walk: index.walk, from: around ? (index.first.get(around) ?? null) : null }));
+  const around = places.find((one) => one.marks.some((mark) => mark.key === key))?.after ?? null;
+  const walk = () => around?.measures.flatMap(({ notes }) => notes.filter(({ id }) => index.notes.has(id)).map(({ id }) => id)) ?? [];
+  const step = (by: 1 | -1) => (say(null), send({ type: 'step', by, walk: walk() }));
   const next = (by: 1 | -1) => (say(null), send({ type: 'next', by, marks }));
   const keys = {
     ArrowUp: () => next(-1),
     ArrowDown: () => next(1),
     ArrowLeft: () => step(-1),
     ArrowRight: () => step(1),
-    Escape: () => go({ at: 'stand', part: view.id, measure: around ?? null }),
+    Escape: () => go({ at: 'stand', part: view.id, measure: around?.from ?? null }),
     ...(isOpen ? { Enter: () => (mayPut ? void put(inHand) : say(words.changed.reader)), Backspace: () => (maySettle ? void leave(inHand) : say(words.changed.keeper)) } : {}),
   };
   useCarryKeys(keys);

@@ -31,7 +31,7 @@ interface Props {
 export function PlaceRow({ place, names, settled, engravings, standing, inHand, note, doing }: Props): ReactNode {
   const range = (side: 'before' | 'after') => {
     const measures = place[side];
-    return measures && words.measures(names[side].measure(measures.from), names[side].measure(measures.to));
+    return measures && words.inMeasures(names[side].measure(measures.from), names[side].measure(measures.to));
   };
   const isHere = inHand !== null && place.marks.some(({ key }) => key === inHand.key);
   const { before, after, width } = engravings;
@@ -40,7 +40,7 @@ export function PlaceRow({ place, names, settled, engravings, standing, inHand, 
       <h2>{words.changed.where(range('before'), range('after'))}</h2>
       <div className="editions">
         <EditionLines title={words.changed.old} range={place.before} {...before} width={width} name={names.before.measure} marks={place.marks.flatMap((mark) => shownOld(mark, names.before))} note={isHere ? inHand.mark.note : null} />
-        <EditionLines title={words.changed.now} range={place.after} {...after} width={width} name={names.after.measure} marks={standing} note={isHere ? note : null} onPoint={doing.point} />
+        <EditionLines title={words.changed.now} range={place.after} {...after} width={width} name={names.after.measure} marks={standing} note={note} onPoint={doing.point} />
       </div>
       {place.marks.length ? (
         <ul className="lost">

@@ -12,7 +12,7 @@ export const changed = {
   same: 'Beide Ausgaben haben dieselben Noten. Alle Einträge sind geblieben, wo sie waren.',
   all: (places) => `${capital(count(places, 'Stelle', 'Stellen', 'eine'))} ${places === 1 ? 'ist' : 'sind'} anders. Kein Eintrag blieb übrig.`,
   left: (marks) => `${capital(count(marks, 'Eintrag', 'Einträge'))} ${marks === 1 ? 'ist' : 'sind'} nicht mitgekommen.`,
-  where: (before, after) => (before === null ? `Neu: ${after}` : after === null ? `Fort: ${before}` : before === after ? before : `${before}, jetzt ${after}`),
+  where: (before, after) => (before === null ? `Neu: ${after}` : after === null ? `Fort: ${before}` : before === after ? capital(before) : `${capital(before)}, jetzt ${after}`),
   old: 'Die alte Ausgabe',
   now: 'Die neue Ausgabe',
   notThere: 'Hier steht nichts davon.',

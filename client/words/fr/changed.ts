@@ -12,7 +12,7 @@ export const changed = {
   same: 'Les deux éditions ont les mêmes notes. Toutes les indications sont restées où elles étaient.',
   all: (places) => `${capital(count(places, 'endroit'))} ${places === 1 ? 'a' : 'ont'} changé. Aucune indication n’est restée en arrière.`,
   left: (marks) => `${capital(count(marks, 'indication', 'indications', 'une'))} ${marks === 1 ? 'n’a' : 'n’ont'} pas suivi.`,
-  where: (before, after) => (before === null ? `Nouveau : ${after}` : after === null ? `Disparu : ${before}` : before === after ? before : `${before}, maintenant ${after}`),
+  where: (before, after) => (before === null ? `Nouveau : ${after}` : after === null ? `Disparu : ${before}` : before === after ? capital(before) : `${capital(before)}, maintenant ${after}`),
   old: 'L’ancienne édition',
   now: 'La nouvelle édition',
   notThere: 'Rien n’en figure ici.',

@@ -12,7 +12,7 @@ export const changed = {
   same: 'Le due edizioni hanno le stesse note. Ogni segno è rimasto dov’era.',
   all: (places) => `${capital(count(places, 'punto', 'punti'))} ${places === 1 ? 'è cambiato' : 'sono cambiati'}. Nessun segno è rimasto indietro.`,
   left: (marks) => `${capital(count(marks, 'segno', 'segni'))} ${marks === 1 ? 'non è passato' : 'non sono passati'}.`,
-  where: (before, after) => (before === null ? `Nuovo: ${after}` : after === null ? `Sparito: ${before}` : before === after ? before : `${before}, ora ${after}`),
+  where: (before, after) => (before === null ? `Nuovo: ${after}` : after === null ? `Sparito: ${before}` : before === after ? capital(before) : `${capital(before)}, ora ${after}`),
   old: 'La vecchia edizione',
   now: 'La nuova edizione',
   notThere: 'Qui non ce n’è nulla.',
