@@ -39,7 +39,7 @@ function PlaceShown(): ReactNode {
     case 'section':
       return <SectionPlace key={place.part} place={place} />;
     case 'changed':
-      return <ChangedPlace key={place.part} place={place} />;
+      return <ChangedPlace key={`${place.part} ${place.revision}`} place={place} />;
     case 'rules':
       return <RulesPlace place={place} />;
   }

@@ -13,18 +13,20 @@ export interface TwoEditions {
   carried: CarriedView | null;
 }
 
-export async function fetchTwoEditions(part: string): Promise<TwoEditions> {
+const beside = (revision: number | null): string => (revision === null ? '' : `?revision=${revision}`);
+
+export async function fetchTwoEditions(part: string, revision: number | null): Promise<TwoEditions> {
   const none = (fault: unknown): null => {
     if (fault instanceof Refused && fault.status === 404) return null;
     throw fault;
   };
-  const [view, carried] = await Promise.all([getJson<PartView>(`/parts/${part}`), getJson<CarriedView>(`/parts/${part}/carried`).catch(none)]);
+  const [view, carried] = await Promise.all([getJson<PartView>(`/parts/${part}`), getJson<CarriedView>(`/parts/${part}/carried${beside(revision)}`).catch(none)]);
   return { view, carried };
 }
 
 /** The engraver's texts of both. */
-export async function fetchTwoTexts(part: string): Promise<{ before: string; after: string }> {
-  const [before, after] = await Promise.all([getText(`/parts/${part}/carried/engraving`), getText(`/parts/${part}/engraving`)]);
+export async function fetchTwoTexts(part: string, revision: number | null): Promise<{ before: string; after: string }> {
+  const [before, after] = await Promise.all([getText(`/parts/${part}/carried/engraving${beside(revision)}`), getText(`/parts/${part}/engraving`)]);
   return { before, after };
 }
 

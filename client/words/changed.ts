@@ -5,6 +5,7 @@ import { count } from './english.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part: string) => `${part}: what changed`,
+  others: 'Beside another edition',
   from: (file: string) => `beside ${file}`,
   open: 'what changed',
   comes: 'The two editions are laid beside each other.',
@@ -21,6 +22,8 @@ export const changed = {
   slip: 'on a slip',
   why: WHY_NOT_CARRIED as Readonly<Record<keyof typeof WHY_NOT_CARRIED, string>>,
   put: 'put it here',
+  putSame: (n: number) => `put all ${n} on the same notes`,
+  samePut: (n: number) => `${count(n, 'mark')} put on the same notes.`,
   leaveOut: 'leave it out',
   again: 'look at it again',
   onto: (note: string, where: string) => `To go on ${note}, ${where}.`,

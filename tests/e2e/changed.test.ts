@@ -123,5 +123,19 @@ describe('a corrected score laid over one with marks', PATIENT, () => {
     expect(Object.keys((await carried()).settled)).toHaveLength(next ? 1 : 0);
   });
 
+  it('lets all marks that stood beside a change be put on the same notes at once', async () => {
+    const page = pages.principal;
+    const before = await carried();
+    const place = before.places.find(({ marks }) => marks.filter(({ why }) => why === 'beside').length > 1)!;
+    await page.getByRole('button', { name: /^put all/ }).first().click();
+    await page.getByText('put on the same notes.').waitFor();
+    const { settled } = await carried();
+    expect(place.marks.filter(({ why }) => why === 'beside').every(({ key }) => settled[key]?.how === 'put')).toBe(true);
+    const { state } = await reader.part(part);
+    for (const { mark, maybe } of place.marks) expect(state.ink.some((one) => !one.superseded && one.mark.note === maybe!.note && JSON.stringify(one.mark.value) === JSON.stringify(mark.value))).toBe(true);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await page.screenshot({ path: join(PICTURES, 'changed-dark.png') });
+  });
+
   it('throws nothing in any browser', () => expect(faults).toEqual([]));
 });

@@ -54,6 +54,16 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
       onwards(mark);
       return isInked ? words.changed.isPut : words.changed.isProposed;
     });
+  const putSame = (same: readonly CarriedMark[]) =>
+    attempt(async () => {
+      for (const mark of same) {
+        await putOn(view, mark, mark.maybe!.note, mark.maybe!.measure);
+        if (maySettle) await settle(view.id, revision, mark.key, 'put');
+      }
+      send({ type: 'take', mark: open.find((mark) => !same.includes(mark)) ?? null });
+      again();
+      return words.changed.samePut(same.length);
+    });
   const leave = (mark: CarriedMark) =>
     attempt(async () => {
       if (mark.why === 'slur' && mark.isInk) {
@@ -76,6 +86,7 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
     point: (to) => (say(null), send({ type: 'point', note: to })),
     put: mayPut ? (mark) => void put(mark) : null,
     leave: maySettle ? (mark) => void leave(mark) : null,
+    putSame: mayPut ? (same) => void putSame(same) : null,
     again: maySettle ? (mark) => void reopen(mark) : null,
   };
 
@@ -107,6 +118,15 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
         {places.map((one, i) => (
           <PlaceRow key={i} place={one} names={names} settled={settled} engravings={engravings} standing={[...standing, ...trial]} inHand={inHand} note={isOpen ? note : null} doing={doing} />
         ))}
+        {carried.earlier.length > 1 ? (
+          <nav className="other-editions" aria-label={words.changed.others}>
+            {carried.earlier.map((one) => (
+              <button key={one.revision} type="button" aria-current={one.revision === revision} onClick={() => go({ at: 'changed', part: view.id, revision: one.revision })}>
+                {words.changed.from(one.fileName)}
+              </button>
+            ))}
+          </nav>
+        ) : null}
       </main>
       <Ledge here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {isOpen ? <span className="by-key">{words.changed.keys}</span> : null}</>} />
     </>

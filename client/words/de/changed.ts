@@ -5,6 +5,7 @@ import { count } from './german.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part) => `${part}: was anders ist`,
+  others: 'Neben einer anderen Ausgabe',
   from: (file) => `neben ${file}`,
   open: 'was anders ist',
   comes: 'Die beiden Ausgaben werden nebeneinandergelegt.',
@@ -30,6 +31,8 @@ export const changed = {
     unknown: 'In der alten Ausgabe gibt es diese Note nicht.',
   },
   put: 'hierher setzen',
+  putSame: (n) => `alle ${n} auf dieselben Noten setzen`,
+  samePut: (n) => `${capital(count(n, 'Eintrag', 'Einträge'))} auf dieselben Noten gesetzt.`,
   leaveOut: 'weglassen',
   again: 'noch einmal ansehen',
   onto: (note, where) => `Kommt auf ${note}, ${where}.`,

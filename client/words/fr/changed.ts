@@ -5,6 +5,7 @@ import { count } from './french.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part) => `${part} : ce qui a changé`,
+  others: 'À côté d’une autre édition',
   from: (file) => `à côté de ${file}`,
   open: 'ce qui a changé',
   comes: 'Les deux éditions sont posées côte à côte.',
@@ -30,6 +31,8 @@ export const changed = {
     unknown: 'L’ancienne édition n’a pas cette note.',
   },
   put: 'la mettre ici',
+  putSame: (n) => `les mettre toutes les ${n} sur les mêmes notes`,
+  samePut: (n) => `${capital(count(n, 'indication', 'indications', 'une'))} ${n === 1 ? 'mise' : 'mises'} sur les mêmes notes.`,
   leaveOut: 'la laisser',
   again: 'la revoir',
   onto: (note, where) => `Ira sur ${note}, ${where}.`,

@@ -5,6 +5,7 @@ import { count } from './italian.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part) => `${part}: che cosa è cambiato`,
+  others: 'Accanto a un’altra edizione',
   from: (file) => `accanto a ${file}`,
   open: 'che cosa è cambiato',
   comes: 'Le due edizioni vengono messe una accanto all’altra.',
@@ -30,6 +31,8 @@ export const changed = {
     unknown: 'La vecchia edizione non ha questa nota.',
   },
   put: 'metterlo qui',
+  putSame: (n) => `metterli tutti e ${n} sulle stesse note`,
+  samePut: (n) => `${capital(count(n, 'segno', 'segni'))} ${n === 1 ? 'messo' : 'messi'} sulle stesse note.`,
   leaveOut: 'lasciarlo',
   again: 'rivederlo',
   onto: (note, where) => `Andrà su ${note}, ${where}.`,
