@@ -133,7 +133,7 @@ describe('a corrected score laid over one with marks', PATIENT, () => {
     expect(place.marks.filter(({ why }) => why === 'beside').every(({ key }) => settled[key]?.how === 'put')).toBe(true);
     const { state } = await reader.part(part);
     for (const { mark, maybe } of place.marks) expect(state.ink.some((one) => !one.superseded && one.mark.note === maybe!.note && JSON.stringify(one.mark.value) === JSON.stringify(mark.value))).toBe(true);
-    await page.emulateMedia({ colorScheme: 'dark' });
+    await page.evaluate(() => (document.documentElement.dataset.light = 'stand'));
     await page.screenshot({ path: join(PICTURES, 'changed-dark.png') });
   });
 

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useReducer, useRef, type ReactNode } from 'react';
 import type { CarriedMark } from '../../../core/agreement/carried.ts';
 import type { CarriedView, PartView } from '../../../core/agreement/wire/http.ts';
+import { excludes } from '../../../core/music/mark.ts';
 import { marksInForce, putOn, rubOut, settle } from '../../library/carried.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { go, type Place } from '../../router.ts';
@@ -107,6 +108,7 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
 
   const standing = useMemo(() => inked(marksInForce(view), 'all', index), [view, index]);
   const trial = isOpen && note ? pencilled([{ note, value: inHand.mark.value }], inHand.seats, [], index) : [];
+  const shown = trial.length ? [...standing.filter((mark) => mark.note !== note || !excludes(mark.value, inHand!.mark.value)), ...trial] : standing;
   const where = note ? names.after.found(note)?.measure.ordinal : undefined;
   const sentence = open.length ? words.changed.left(open.length) : marks.length === 0 && places.length === 0 ? words.changed.same : words.changed.all(places.length);
   const sub = isOpen ? (note && where ? words.changed.onto(names.after.note(note), words.inMeasures(names.after.measure(where), names.after.measure(where))) : words.changed.noPlace) : null;
@@ -116,7 +118,7 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
       <main className="pages changed" ref={page} tabIndex={-1}>
         <Head left={words.changed.title(view.part.name)} middle={view.work.title} right={words.changed.from(carried.fileName)} />
         {places.map((one, i) => (
-          <PlaceRow key={i} place={one} names={names} settled={settled} engravings={engravings} standing={[...standing, ...trial]} inHand={inHand} note={isOpen ? note : null} doing={doing} />
+          <PlaceRow key={i} place={one} names={names} settled={settled} engravings={engravings} standing={shown} inHand={inHand} note={isOpen ? note : null} doing={doing} />
         ))}
         {carried.earlier.length > 1 ? (
           <nav className="other-editions" aria-label={words.changed.others}>

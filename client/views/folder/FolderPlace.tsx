@@ -8,7 +8,7 @@ import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { useHint } from '../../ui/hints.ts';
-import { rememberPart } from '../../ui/remembered.ts';
+import { partInHand, rememberPart } from '../../ui/remembered.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
@@ -40,7 +40,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   const size = useWindowSize();
   const { music } = sizesFor(size.width, size.height);
   const waiting = useLoaded('waiting', fetchWaiting);
-  const [chosen, choose] = useState<string | null>(null);
+  const [chosen, choose] = useState<string | null>(partInHand);
   const programme = shelf.programmes.find(({ id }) => id === place.programme);
   const cells = cellsOf(programme?.works ?? [], shelf.sections);
   const mine = me.memberships[0]?.section;

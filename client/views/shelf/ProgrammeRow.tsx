@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
 import { addressOf, go } from '../../router.ts';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { StageStaff } from '../folder/StageStaff.tsx';
 
@@ -9,8 +10,8 @@ type Programme = Shelf['programmes'][number];
 const dates = ({ firstRehearsal, concert }: Programme) =>
   [firstRehearsal && `${words.folder.first} ${words.day(firstRehearsal)}`, concert && `${words.folder.concert} ${words.day(concert)}`].filter(Boolean).join(' · ');
 
-/** One programme on the shelf: its works, and how far each part of them has come. */
-export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode {
+/** One programme on the shelf: its works, and how far each part of them has come; each leads to the stand. `mine`: ids of the sections I sit in. */
+export function ProgrammeRow({ programme, mine }: { programme: Programme; mine: readonly string[] }): ReactNode {
   const target = { at: 'folder', programme: programme.id } as const;
   return (
     <li data-programme={programme.id}>
@@ -32,10 +33,10 @@ export function ProgrammeRow({ programme }: { programme: Programme }): ReactNode
         <p key={work.id} className="work">
           <i>{work.title}</i>
           {work.parts.map((part) => (
-            <span key={part.id} title={words.folder.cell(work.title, part.name, words.stages[part.stage], part.open)}>
-              <StageStaff stage={part.stage} label={words.folder.cell(work.title, part.name, words.stages[part.stage], part.open)} small />
+            <PlaceLink key={part.id} to={{ at: 'stand', part: part.id, measure: null }} className={part.section && mine.includes(part.section.id) ? 'mine' : ''} aria-label={words.folder.cell(work.title, part.name, words.stages[part.stage], part.open)}>
+              <StageStaff stage={part.stage} label={words.stages[part.stage]} small />
               <small>{part.name}</small>
-            </span>
+            </PlaceLink>
           ))}
         </p>
       ))}
