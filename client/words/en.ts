@@ -13,6 +13,7 @@ import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
 import { rules } from './rules.ts';
+import { season } from './season.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
@@ -362,6 +363,7 @@ export const en = {
   },
   plan,
   piece,
+  season,
   run,
   elsewhere,
   named,

@@ -26,6 +26,7 @@ import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
 import { useHearing } from './hearing/useHearing.ts';
 import { useNotice } from './waiting/useNotice.ts';
+import { useSinceOut } from './waiting/useSinceOut.ts';
 import { useWaits } from './waiting/useWaits.ts';
 import { withDraft } from './standing.ts';
 
@@ -52,6 +53,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, { measure, 
 
   const { state } = snapshot;
   const draftSeats = useMemo(() => (caret.seat === 'all' ? ('all' as const) : [caret.seat]), [caret.seat]);
+  const sinceOut = useSinceOut(view, state, facts, snapshot.caughtUp, setMessage);
   const standing = useMemo(() => inForceOf(state, seats), [state, seats]);
   const inForce = useMemo(() => (pencil.draft.length ? withDraft(state, pencil.draft, draftSeats, facts) : standing), [state, standing, pencil.draft, draftSeats, facts]);
   const checker = useChecker(view.part);
@@ -86,6 +88,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, { measure, 
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, notice, run, setRun, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, sinceOut, notice, run, setRun, revising, setRevising,
   };
 }

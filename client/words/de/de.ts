@@ -11,6 +11,7 @@ import { count, day, ordinal } from './german.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
+import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
@@ -114,6 +115,7 @@ export const de = {
   settled,
   score,
   folder,
+  season,
   section,
   plan,
   piece,

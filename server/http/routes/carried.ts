@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { type CarriedView, SettleBody } from '../../../core/agreement/wire/http.ts';
+import { placeIn } from '../../../core/agreement/seating.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
 import { signedIn } from '../session.ts';
@@ -10,7 +11,7 @@ const Revision = z.object({ revision: z.coerce.number().int().positive().optiona
 
 /** What changed when a corrected edition was laid over a part, and the marks that did not go along. */
 export function carriedRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, people } = deps.store;
+  const { library, sections } = deps.store;
 
   async function twoEditions(request: FastifyRequest) {
     await signedIn(deps, request);
@@ -43,8 +44,8 @@ export function carriedRoutes(app: FastifyInstance, deps: Deps): void {
     const { person } = await signedIn(deps, request);
     const part = idOf(request.params);
     const { revision, key, how } = read(SettleBody, request.body);
-    const [stands, memberships] = await Promise.all([library.sectionOf(part), people.memberships(person.id)]);
-    const leads = memberships.some(({ section, role }) => section === stands && role === 'principal');
+    const section = await sections.ofPart(part);
+    const leads = section !== null && placeIn(section, person.id)?.principal;
     if (!person.librarian && !leads) throw trouble(403, 'NOT_YOUR_ROLE', 'Nothing was changed: this is for the principal and the librarian.');
     const settled = how && { how, by: person.id, name: person.name, at: deps.now().toISOString() };
     if (!(await library.settle(part, revision, key, settled))) throw notFound('earlier edition of this part');
