@@ -1,6 +1,6 @@
 import type { LogEntry } from './event.ts';
 
-export type HistoryKind = 'proposed' | 'revised' | 'for' | 'against' | 'voteTaken' | 'adopted' | 'setAside' | 'withdrawn' | 'said' | 'settled';
+export type HistoryKind = 'proposed' | 'revised' | 'for' | 'against' | 'voteTaken' | 'adopted' | 'setAside' | 'restored' | 'withdrawn' | 'said' | 'settled';
 
 /** One thing that happened to a measure. */
 export interface HistoryMoment {
@@ -49,6 +49,8 @@ export function measureHistory(entries: readonly LogEntry[], measure: number): H
         case 'adopted':
         case 'setAside':
           return covers(event.proposal) ? moment(event.type, event.proposal, event.why) : [];
+        case 'restored':
+          return [...event.back, ...event.aside].some((moved) => moved.measure === measure) ? moment('restored', null, event.why) : [];
         case 'voteCast':
           return event.measure === measure && covers(event.proposal) ? moment(event.vote ?? 'voteTaken', event.proposal, '') : [];
         case 'commented': {

@@ -7,6 +7,7 @@ import { moveOn } from './operations/moveOn.ts';
 import { mute } from './operations/mute.ts';
 import { propose } from './operations/propose.ts';
 import { resolveComment } from './operations/resolveComment.ts';
+import { restore } from './operations/restore.ts';
 import { revise } from './operations/revise.ts';
 import { setAside } from './operations/setAside.ts';
 import { unlock } from './operations/unlock.ts';
@@ -14,7 +15,7 @@ import { unmute } from './operations/unmute.ts';
 import { withdraw } from './operations/withdraw.ts';
 
 /** Every operation by its name. HTTP routes, the socket message and the browser's prediction come from here. */
-export const OPERATIONS = { propose, revise, withdraw, castVote, comment, resolveComment, adopt, setAside, mute, unmute, moveOn, lock, unlock } as const;
+export const OPERATIONS = { propose, revise, withdraw, castVote, comment, resolveComment, adopt, setAside, restore, mute, unmute, moveOn, lock, unlock } as const;
 
 export type OperationName = keyof typeof OPERATIONS;
 
