@@ -1,3 +1,4 @@
+import { backup } from './backup.ts';
 import { bow } from './bow.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
@@ -5,10 +6,11 @@ import { finger } from './finger.ts';
 import { mark } from './mark.ts';
 import { notes } from './notes.ts';
 import { print } from './output.ts';
+import { restore } from './restore.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger];
+const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger, backup, restore];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 
