@@ -1,5 +1,5 @@
 import type { Part } from '../../core/music/part.ts';
-import type { Realigned } from '../../core/music/realign.ts';
+import type { Realigned } from '../../core/matching/editions/realign.ts';
 import type { EngravingOrder, Jobs, MarkOrder, Refused } from './requests.ts';
 import { Exhausted, type RunOptions, runInWorker } from './runInWorker.ts';
 

@@ -1,7 +1,7 @@
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part, Score } from '../../core/music/part.ts';
-import type { Realigned } from '../../core/music/realign.ts';
+import type { Realigned } from '../../core/matching/editions/realign.ts';
 import type { PieceAnswer } from './checkPiece.ts';
 
 export type Refused = { ok: false; trouble: Trouble };

@@ -1,6 +1,6 @@
 import { engravingDocument } from '../../core/musicxml/engravingDocument.ts';
 import { readScore } from '../../core/musicxml/readScore.ts';
-import { realign } from '../../core/music/realign.ts';
+import { realign } from '../../core/matching/editions/realign.ts';
 import { markFile, MEDIA_TYPES } from '../files/markFile.ts';
 import { openFile } from '../files/openFile.ts';
 import { checkPiece } from './checkPiece.ts';
