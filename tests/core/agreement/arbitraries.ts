@@ -59,6 +59,7 @@ const content = {
 
 const INPUTS: Record<OperationName, fc.Arbitrary<unknown>> = {
   propose: fc.record({ id: ids, ...content }),
+  bringIn: fc.record({ id: ids, ...content }),
   revise: fc.record({ proposal: ids, ...content }),
   withdraw: fc.record({ proposal: ids, why: fc.constantFrom('', 'No') }),
   castVote: fc.record({ proposal: ids, revision: mostly([1], 2), measure: measures, vote: fc.constantFrom('for', 'against', null) }),
