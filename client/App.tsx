@@ -9,6 +9,8 @@ import { words } from './words/words.ts';
 /** Where nobody begins is fetched by who goes there; the rules bring the whole checker with them. */
 const FolderPlace = lazy(async () => ({ default: (await import('./views/folder/FolderPlace.tsx')).FolderPlace }));
 const SectionPlace = lazy(async () => ({ default: (await import('./views/section/SectionPlace.tsx')).SectionPlace }));
+const RevisionsPlace = lazy(async () => ({ default: (await import('./views/revisions/RevisionsPlace.tsx')).RevisionsPlace }));
+const ArchivePlace = lazy(async () => ({ default: (await import('./views/archive/ArchivePlace.tsx')).ArchivePlace }));
 const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
 /** The place one is at, in the language that is spoken; another language draws it anew. */
@@ -37,6 +39,10 @@ function PlaceShown(): ReactNode {
       return <StandPlace key={place.part} place={place} />;
     case 'section':
       return <SectionPlace key={place.part} place={place} />;
+    case 'revisions':
+      return <RevisionsPlace key={place.part} place={place} />;
+    case 'archive':
+      return <ArchivePlace place={place} />;
     case 'rules':
       return <RulesPlace place={place} />;
   }

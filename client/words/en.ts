@@ -4,6 +4,7 @@ import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, revisions, season } from './archive.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinalWord } from './english.ts';
@@ -50,7 +51,7 @@ export const en = {
     where: (where: string) => `Where: ${where}.`,
     say: (incident: string) => `Say to the librarian: ${incident}.`,
   },
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', revisions: 'Earlier states', archive: 'Archive' },
   rules,
   stages: STAGES,
   signIn: {
@@ -356,6 +357,10 @@ export const en = {
   },
   plan,
   piece,
+  archive,
+  season,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

@@ -20,6 +20,7 @@ import { HandOut } from './HandOut.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
 import { cellsOf } from './cells.ts';
+import { Season } from './season/Season.tsx';
 import { WholePiece } from './piece/WholePiece.tsx';
 
 /** One programme: works down, sections across, and what is to be handed out. */
@@ -69,6 +70,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
+        {cell ? <Season key={`season ${cell.work.id}`} me={me} cell={cell} act={act} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
       </main>
       <Ledge

@@ -1,6 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, revisions, season } from './archive.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { capital } from '../capital.ts';
@@ -53,7 +54,7 @@ export const de = {
     where: (where) => `Wo: ${where}.`,
     say: (incident) => `Nennen Sie der Bibliothek: ${incident}.`,
   },
-  places: { label: 'Orte', shelf: 'Regal', folder: 'Mappe', stand: 'Notenpult', section: 'Gruppe', rules: 'Regeln' },
+  places: { label: 'Orte', shelf: 'Regal', folder: 'Mappe', stand: 'Notenpult', section: 'Gruppe', rules: 'Regeln', revisions: 'Frühere Stände', archive: 'Archiv' },
   rules,
   stages: STAGES,
   signIn: {
@@ -114,6 +115,10 @@ export const de = {
   section,
   plan,
   piece,
+  archive,
+  season,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

@@ -70,6 +70,7 @@ export const keys = {
     mute: 'was zu beachten ist, zur Ruhe legen',
     history: 'zeigen oder verbergen, was beiseite gelegt wurde',
     past: 'die Geschichte des Takts',
+    revisions: 'frühere Stände der Stimme',
     fingerings: 'Fingersätze für die Stelle in der Hand',
     layAbove: 'diesen Fingersatz über das System legen',
     layBelow: 'diesen Fingersatz unter das System legen',

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, revisions, season } from './archive.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
@@ -51,7 +52,7 @@ export const fr = {
     where: (where) => `Où : ${where}.`,
     say: (incident) => `À dire au bibliothécaire : ${incident}.`,
   },
-  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles' },
+  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles', revisions: 'États antérieurs', archive: 'Archives' },
   rules,
   stages: STAGES,
   signIn: {
@@ -112,6 +113,10 @@ export const fr = {
   section,
   plan,
   piece,
+  archive,
+  season,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

@@ -70,6 +70,7 @@ export const keys = {
     mute: 'mettre au repos ce qu’il y a à surveiller',
     history: 'montrer ou cacher ce qui a été écarté',
     past: 'l’histoire de la mesure',
+    revisions: 'les états antérieurs de la partie',
     fingerings: 'doigtés du passage en main',
     layAbove: 'poser ce doigté au-dessus de la portée',
     layBelow: 'poser ce doigté au-dessous de la portée',

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, revisions, season } from './archive.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
@@ -51,7 +52,7 @@ export const it = {
     where: (where) => `Dove: ${where}.`,
     say: (incident) => `Da dire all’archivista: ${incident}.`,
   },
-  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole' },
+  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', revisions: 'Stati precedenti', archive: 'Archivio storico' },
   rules,
   stages: STAGES,
   signIn: {
@@ -112,6 +113,10 @@ export const it = {
   section,
   plan,
   piece,
+  archive,
+  season,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

@@ -70,6 +70,7 @@ export const keys = {
     mute: 'mettere a riposo ciò a cui badare',
     history: 'mostrare o nascondere ciò che è stato accantonato',
     past: 'la storia della battuta',
+    revisions: 'gli stati precedenti della parte',
     fingerings: 'diteggiature per il passo in mano',
     layAbove: 'posare questa diteggiatura sopra il rigo',
     layBelow: 'posare questa diteggiatura sotto il rigo',

@@ -63,7 +63,7 @@ async function ink(principal: Visitor, part: string, measures: readonly number[]
   }
 }
 
-describe.each(KINDS)('the archive, kept in %s', (kind, open) => {
+describe.each(KINDS)('the archive, kept in %s', (_, open) => {
   let store: Store;
   let library: Library;
   let laid: Awaited<ReturnType<typeof work>>;
