@@ -1,7 +1,8 @@
 import type { Mark } from '../../../core/music/mark.ts';
 import { slotOf } from '../../../core/music/mark.ts';
 import { exact, fraction } from '../../../core/music/time.ts';
-import { beatOf, moveInside } from '../../library/partIndex.ts';
+import { beatOf } from '../../../core/music/metre.ts';
+import { moveInside } from '../../library/partIndex.ts';
 import { go } from '../../router.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import type { Command } from '../../tools/keys.ts';

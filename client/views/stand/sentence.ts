@@ -1,7 +1,8 @@
 import { markWords, seatWords } from '../../../core/music/markWords.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
 import type { Mark } from '../../../core/music/mark.ts';
-import { beatOf, numberOf } from '../../library/partIndex.ts';
+import { beatOf } from '../../../core/music/metre.ts';
+import { numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { findingText } from '../findingText.ts';
