@@ -11,6 +11,7 @@ const FolderPlace = lazy(async () => ({ default: (await import('./views/folder/F
 const SectionPlace = lazy(async () => ({ default: (await import('./views/section/SectionPlace.tsx')).SectionPlace }));
 const RevisionsPlace = lazy(async () => ({ default: (await import('./views/revisions/RevisionsPlace.tsx')).RevisionsPlace }));
 const ArchivePlace = lazy(async () => ({ default: (await import('./views/archive/ArchivePlace.tsx')).ArchivePlace }));
+const ChangedPlace = lazy(async () => ({ default: (await import('./views/changed/ChangedPlace.tsx')).ChangedPlace }));
 const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
 /** The place one is at, in the language that is spoken; another language draws it anew. */
@@ -43,6 +44,8 @@ function PlaceShown(): ReactNode {
       return <RevisionsPlace key={place.part} place={place} />;
     case 'archive':
       return <ArchivePlace place={place} />;
+    case 'changed':
+      return <ChangedPlace key={place.part} place={place} />;
     case 'rules':
       return <RulesPlace place={place} />;
   }

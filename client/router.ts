@@ -17,6 +17,8 @@ export type Place =
   /** Two states of a part, by rows of its log; null: the last two. */
   | { at: 'revisions'; part: string; between: { from: number; to: number } | null }
   | { at: 'archive' }
+  /** What a corrected edition changed in a part. */
+  | { at: 'changed'; part: string }
   | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
 
 function passageIn(query: URLSearchParams): Passage | null {
@@ -39,6 +41,7 @@ export function placeOf(path: string, search: string): Place {
   if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
   if (first === 'revisions' && second) return { at: 'revisions', part: second, between: betweenIn(query) };
   if (first === 'archive') return { at: 'archive' };
+  if (first === 'changed' && second) return { at: 'changed', part: second };
   if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
@@ -60,6 +63,8 @@ export function addressOf(place: Place): string {
       return `/revisions/${encodeURIComponent(place.part)}${place.between ? `?from=${place.between.from}&to=${place.between.to}` : ''}`;
     case 'archive':
       return '/archive';
+    case 'changed':
+      return `/changed/${encodeURIComponent(place.part)}`;
     case 'rules':
       return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }

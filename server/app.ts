@@ -11,6 +11,7 @@ import { errataRoutes } from './http/routes/errata.ts';
 import { exportRoutes } from './http/routes/exports.ts';
 import { healthRoutes } from './http/routes/health.ts';
 import { operationRoutes } from './http/routes/operations.ts';
+import { carriedRoutes } from './http/routes/carried.ts';
 import { partRoutes } from './http/routes/parts.ts';
 import { handRoutes } from './http/routes/hand.ts';
 import { pieceRoutes } from './http/routes/pieces.ts';
@@ -23,7 +24,7 @@ import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD } from './http/upload.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, workRoutes, partRoutes, pieceRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
 
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {

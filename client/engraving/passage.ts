@@ -1,18 +1,13 @@
+import type { SystemRange } from './messages.ts';
+
 const MEASURE = /<measure\b[^>]*\bid="m(\d+)"[^>]*>[\s\S]*?<\/measure>/g;
 /** In the order MusicXML wants them. */
 const STANDING = ['divisions', 'key', 'staves', 'clef', 'transpose'] as const;
 
 const lastOf = (text: string, name: string): string => [...text.matchAll(new RegExp(`<${name}\\b[^>]*>[\\s\\S]*?</${name}>`, 'g'))].at(-1)?.[0] ?? '';
 
-/**
- * Measures `from` to `to` of an engraver's text of one part, on one line: with the clef and key in force, without line breaks. Of several
- * clefs only the last before the passage is repeated.
- */
-export function passageOf(text: string, from: number, to: number): string {
-  const measures = [...text.matchAll(MEASURE)];
-  const first = measures[0];
-  const last = measures.at(-1);
-  if (!first || !last) return text;
+/** Measures `from` to `to` with the clef and key in force, without line breaks; `opening` goes first into the first of them. */
+function stretchOf(measures: readonly RegExpMatchArray[], from: number, to: number, opening: string): string {
   const before = measures.filter(([, ordinal]) => Number(ordinal) < from).map(([measure]) => measure).join('');
   const kept = measures
     .filter(([, ordinal]) => Number(ordinal) >= from && Number(ordinal) <= to)
@@ -21,9 +16,25 @@ export function passageOf(text: string, from: number, to: number): string {
   // What the passage says itself as it begins is not said twice: the engraver would take the first for all of it.
   const own = /^<measure\b[^>]*>\s*<attributes\b[\s\S]*?<\/attributes>/.exec(kept)?.[0] ?? '';
   const standing = STANDING.filter((name) => !own.includes(`<${name}`)).map((name) => lastOf(before, name)).join('');
-  const opened = standing ? kept.replace(/<measure\b[^>]*>/, (opening) => `${opening}<attributes>${standing}</attributes>`) : kept;
-  return text.slice(0, first.index) + opened + text.slice(last.index + last[0].length);
+  const first = opening + (standing ? `<attributes>${standing}</attributes>` : '');
+  return first ? kept.replace(/<measure\b[^>]*>/, (tag) => tag + first) : kept;
 }
+
+/**
+ * Stretches of an engraver's text of one part, each a line: with the clef and key in force. Of several clefs only the last before a stretch is repeated.
+ * Stretches rise and do not overlap. Example: `linesOf(text, [{ first: 3, last: 4 }, { first: 9, last: 9 }])` is two lines of three measures.
+ */
+export function linesOf(text: string, lines: readonly SystemRange[]): string {
+  const measures = [...text.matchAll(MEASURE)];
+  const first = measures[0];
+  const last = measures.at(-1);
+  if (!first || !last) return text;
+  const kept = lines.map((line, i) => stretchOf(measures, line.first, line.last, i ? '<print new-page="yes"/>' : ''));
+  return text.slice(0, first.index) + kept.join('\n') + text.slice(last.index + last[0].length);
+}
+
+/** Measures `from` to `to` of an engraver's text of one part, on one line. */
+export const passageOf = (text: string, from: number, to: number): string => linesOf(text, [{ first: from, last: to }]);
 
 /** The first `count` measures of an engraver's text of one part; null where that is nearly all of it. */
 export function beginningOf(text: string, count: number): string | null {

@@ -7,6 +7,7 @@ import { anywhere } from './anywhere.ts';
 import { archive, misprint, revisions, season } from './archive.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
+import { changed } from './changed.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
@@ -51,8 +52,9 @@ export const en = {
     where: (where: string) => `Where: ${where}.`,
     say: (incident: string) => `Say to the librarian: ${incident}.`,
   },
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', revisions: 'Earlier states', archive: 'Archive' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', revisions: 'Earlier states', archive: 'Archive', changed: 'What changed' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Open the link the librarian gave you.',

@@ -1,8 +1,10 @@
 import type { LogEntry } from './event.ts';
+import { laidOverAfter } from './laidOverAfter.ts';
+import { measureNow } from './layOver.ts';
 import { replay } from './replay.ts';
 import type { AgreementState, Stage, StandingMark } from './state.ts';
 
-export type RevisionKind = 'inked' | 'restored' | 'stage';
+export type RevisionKind = 'inked' | 'restored' | 'stage' | 'edition';
 
 /** A place in a part's log that is worth going back to. */
 export interface Revision {
@@ -15,7 +17,7 @@ export interface Revision {
   name: string;
   /** The sentence that came with it; empty where there was none. */
   why: string;
-  /** Ordinals of the measures whose ink changed, in order, each once. */
+  /** Ordinals of the measures whose ink changed, as they are after every edition laid over since; in order, each once. */
   measures: number[];
   /** The stage that was reached, for kind `stage`. */
   stage: Stage | null;
@@ -24,21 +26,25 @@ export interface Revision {
 const inOrder = (measures: readonly number[]): number[] => [...new Set(measures)].sort((a, b) => a - b);
 
 /**
- * The revisions of a part worth a name, in the log's order: each time ink changed, each stage moved to. Slips, votes and talk are in the measures' history.
- * Rows may start anywhere, but ink taken back is told with its measures only where the row says them. Never throws.
+ * The revisions of a part worth a name, in the log's order: each time ink changed, each stage moved to, each corrected edition laid over. Slips, votes and talk are in the measures' history.
+ * Never throws.
  * Example: a slip laid, adopted and the part moved on to "printed" are two revisions, at seq 2 and 3.
  */
 export function revisionsOf(entries: readonly LogEntry[]): Revision[] {
-  return entries.flatMap(({ seq, at, by, byName, events }) =>
+  const later = laidOverAfter(entries);
+  return entries.flatMap(({ seq, at, by, byName, events }, index) =>
     events.flatMap((event): Revision[] => {
       const said = { seq, at, by, name: byName };
+      const now = (ordinal: number): number => later[index]!.reduce((there, measures) => measureNow(measures, there), ordinal);
       switch (event.type) {
         case 'adopted':
-          return [{ ...said, kind: 'inked', why: event.why, measures: inOrder(event.measures), stage: null }];
+          return [{ ...said, kind: 'inked', why: event.why, measures: inOrder(event.measures.map(now)), stage: null }];
         case 'restored':
-          return [{ ...said, kind: 'restored', why: event.why, measures: inOrder([...event.back, ...event.aside].map(({ measure }) => measure)), stage: null }];
+          return [{ ...said, kind: 'restored', why: event.why, measures: inOrder([...event.back, ...event.aside].map(({ measure }) => now(measure))), stage: null }];
         case 'movedOn':
           return [{ ...said, kind: 'stage', why: '', measures: [], stage: event.stage }];
+        case 'laidOver':
+          return [{ ...said, kind: 'edition', why: '', measures: [], stage: null }];
         default:
           return [];
       }

@@ -1,5 +1,5 @@
 import { factsOf } from '../../core/agreement/facts.ts';
-import { keptFor, offerOn } from '../../core/archive/offer.ts';
+import { offerOn } from '../../core/archive/offer.ts';
 import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { BroughtIn } from '../../core/archive/wire.ts';
 import type { Authority } from '../operations/authority.ts';
@@ -22,11 +22,11 @@ const because = ({ ensemble, conductor, season }: KeptSet): string => `As played
 export async function bringIn({ store, authority }: { store: Store; authority: Authority }, { set, work, ink, asking, asker }: Wish): Promise<BroughtIn> {
   const brought: BroughtIn = { parts: [] };
   for (const part of await store.library.partsOf(work)) {
-    const kept = keptFor(part.content, set.parts);
-    if (!kept) continue;
     const section = part.section === null ? null : await store.sections.byId(part.section);
     const facts = factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []);
-    const { marks, left } = offerOn(kept, part.content, facts);
+    const offer = offerOn(set.parts, part.content, facts);
+    if (!offer) continue;
+    const { marks, left } = offer;
     const laid = await layMarks(authority, { part: part.id, notes: facts.notes, marks, why: because(set), ink, asking, asker });
     brought.parts.push({ id: part.id, name: part.content.name, ...laid, marks: marks.length, left });
   }

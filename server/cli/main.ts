@@ -1,5 +1,6 @@
 import { backup } from './backup.ts';
 import { bow } from './bow.ts';
+import { carry } from './carry.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
 import { finger } from './finger.ts';
@@ -10,7 +11,7 @@ import { restore } from './restore.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger, backup, restore];
+const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, backup, restore];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

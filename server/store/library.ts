@@ -1,4 +1,4 @@
-import type { Shelf, WorkView } from '../../core/agreement/wire/http.ts';
+import type { Settled, Shelf, WorkView } from '../../core/agreement/wire/http.ts';
 import type { Part } from '../../core/music/part.ts';
 
 export interface NewEdition {
@@ -25,6 +25,20 @@ export interface StoredPart {
   head: number;
 }
 
+export interface RenewedPart {
+  id: string;
+  content: Part;
+  /** Ordinal that each measure has now; null where none has moved. */
+  measures: number[] | null;
+}
+
+export interface EarlierMusic {
+  revision: number;
+  edition: string;
+  content: Part;
+  settled: Record<string, Settled>;
+}
+
 export type ProgrammeRow = Omit<Shelf['programmes'][number], 'works'>;
 
 export interface Library {
@@ -32,8 +46,15 @@ export interface Library {
   programmes(): Promise<Shelf['programmes']>;
   /** All or nothing. null when there is no such programme. */
   addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[]): Promise<WorkView | null>;
-  /** Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. */
-  addEdition(work: string, edition: NewEdition, changed: { id: string; content: Part }[], added: NewPart[]): Promise<WorkView>;
+  /**
+   * Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. The music that
+   * was there is kept; where measures moved, a row in the part's log says so.
+   */
+  addEdition(work: string, edition: NewEdition, changed: RenewedPart[], added: NewPart[]): Promise<WorkView>;
+  /** The music the part had before its last corrected edition. */
+  earlier(part: string): Promise<EarlierMusic | null>;
+  /** Says what became of a mark that did not go along, or (null) that it is open again. False where there is no such music. */
+  settle(part: string, revision: number, key: string, settled: Settled | null): Promise<boolean>;
   work(id: string): Promise<WorkView | null>;
   part(id: string): Promise<StoredPart | null>;
   /** Id of the section on whose stands it lies. */

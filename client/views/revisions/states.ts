@@ -18,7 +18,7 @@ export function statesOf(revisions: readonly Revision[]): PartState[] {
 export function compared(states: readonly PartState[], asked: { from: number; to: number } | null): { from: number; to: number } {
   const has = (seq: number): boolean => states.some((state) => state.seq === seq);
   if (asked && has(asked.from) && has(asked.to)) return asked;
-  const last = states.findLastIndex(({ revision }) => revision !== null && revision.kind !== 'stage');
+  const last = states.findLastIndex(({ revision }) => revision !== null && (revision.kind === 'inked' || revision.kind === 'restored'));
   return { from: states[Math.max(0, last - 1)]?.seq ?? 0, to: states[Math.max(0, last)]?.seq ?? 0 };
 }
 

@@ -66,7 +66,7 @@ export const revisions = {
   middle: (work) => `${work}, Stand für Stand`,
   fetched: 'Die Stände der Stimme werden geholt.',
   first: 'die Stimme, wie sie kam',
-  kinds: { inked: 'festgeschrieben', restored: 'zu früheren Zeichen zurück', stage: 'weitergegeben' },
+  kinds: { inked: 'festgeschrieben', restored: 'zu früheren Zeichen zurück', stage: 'weitergegeben', edition: 'eine berichtigte Ausgabe darübergelegt' },
   in: (where, more) => `${measures(where)}${more ? ` und ${more} weitere` : ''}`,
   list: 'Alle Stände',
   picture: (n) => `${capital(count(n, 'Stand', 'Stände'))} von links nach rechts; die beiden verglichenen stehen in Klammern.`,

@@ -1,6 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
 import { archive, misprint, revisions, season } from './archive.ts';
+import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import { en, type Words } from '../en.ts';
@@ -52,8 +53,9 @@ export const it = {
     where: (where) => `Dove: ${where}.`,
     say: (incident) => `Da dire all’archivista: ${incident}.`,
   },
-  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', revisions: 'Stati precedenti', archive: 'Archivio storico' },
+  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', revisions: 'Stati precedenti', archive: 'Archivio storico', changed: 'Che cosa è cambiato' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Apra il collegamento che Le ha dato l’archivista.',

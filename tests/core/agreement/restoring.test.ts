@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { difference } from '../../../core/agreement/difference.ts';
 import { inForce } from '../../../core/agreement/inForce.ts';
 import { inkAt, revisionsOf, stateAt } from '../../../core/agreement/revisions.ts';
+import type { AgreementEvent, LogEntry } from '../../../core/agreement/event.ts';
 import type { AgreementState } from '../../../core/agreement/state.ts';
 import { conversations } from './arbitraries.ts';
 import { Conversation, FACTS, id, LIBRARIAN, PARTNER, PLAYER, PRINCIPAL, slip } from './section.ts';
@@ -120,5 +121,11 @@ describe('revisions', () => {
       [5, 'stage', '', [], 'printed'],
       [6, 'restored', 'No', [1, 2], null],
     ]);
+  });
+
+  it('name their measures as they are now, after a corrected edition was laid over', () => {
+    const row = (seq: number, event: AgreementEvent): LogEntry => ({ seq, operation: id(seq), name: event.type, input: {}, events: [event], by: 'runa', byName: 'Runa', at: '2026-11-25T10:00:00.000Z' });
+    const log = [row(1, { type: 'adopted', proposal: id(1), why: '', measures: [2, 1, 2] }), row(2, { type: 'laidOver', measures: [1, 3] }), row(3, { type: 'restored', to: 0, why: '', back: [], aside: [{ ink: 0, measure: 3 }] })];
+    expect(revisionsOf(log).map(({ kind, measures }) => [kind, measures])).toEqual([['inked', [1, 3]], ['edition', []], ['restored', [3]]]);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { slipsOf } from '../../../core/archive/slips.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 
-const NOTES = new Map(Array.from({ length: 200 }, (_, i) => [`n${i + 1}`, i + 1] as const));
+const NOTES = new Map<string, number>(Array.from({ length: 200 }, (_, i) => [`n${i + 1}`, i + 1]));
 const on = (...measures: number[]): Mark[] => measures.map((measure) => ({ note: `n${measure}`, value: { kind: 'bow', bow: 'up' } }));
 const ranges = (marks: Mark[]): [number, number][] => slipsOf(marks, NOTES).map(({ from, to }) => [from, to]);
 

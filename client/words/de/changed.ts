@@ -1,0 +1,48 @@
+import { capital } from '../capital.ts';
+import type { Words } from '../en.ts';
+import { count } from './german.ts';
+
+/** What a corrected edition changed. */
+export const changed = {
+  title: (part) => `${part}: was anders ist`,
+  from: (file) => `neben ${file}`,
+  open: 'was anders ist',
+  comes: 'Die beiden Ausgaben werden nebeneinandergelegt.',
+  none: 'Über diese Stimme wurde keine berichtigte Partitur gelegt. Es gibt nichts zu vergleichen.',
+  same: 'Beide Ausgaben haben dieselben Noten. Alle Einträge sind geblieben, wo sie waren.',
+  all: (places) => `${capital(count(places, 'Stelle', 'Stellen', 'eine'))} ${places === 1 ? 'ist' : 'sind'} anders. Kein Eintrag blieb übrig.`,
+  left: (marks) => `${capital(count(marks, 'Eintrag', 'Einträge'))} ${marks === 1 ? 'ist' : 'sind'} nicht mitgekommen.`,
+  where: (before, after) => (before === null ? `Neu: ${after}` : after === null ? `Fort: ${before}` : before === after ? before : `${before}, jetzt ${after}`),
+  old: 'Die alte Ausgabe',
+  now: 'Die neue Ausgabe',
+  notThere: 'Hier steht nichts davon.',
+  stood: (mark, note, where) => `${mark} auf ${note}, ${where}.`,
+  ink: 'festgeschrieben',
+  slip: 'auf einem Zettel',
+  why: {
+    gone: 'Die Note gibt es in der neuen Ausgabe nicht.',
+    changed: 'In der neuen Ausgabe ist es eine andere Note.',
+    beside: 'Die Note ist dieselbe, die Musik gleich daneben nicht.',
+    repeated: 'Dieselbe Musik steht hier mehrmals; es ist nicht zu wissen, welche davon fort oder neu ist.',
+    unison: 'Zwei Stimmen haben diese Note, und die neue Ausgabe nennt ihre Stimmen anders.',
+    tied: 'Die Note war an eine andere gebunden; jetzt sind beide eine Note.',
+    slur: 'Die Note ist dieselbe, die gedruckten Bindebögen daran nicht.',
+    unknown: 'In der alten Ausgabe gibt es diese Note nicht.',
+  },
+  put: 'hierher setzen',
+  leaveOut: 'weglassen',
+  again: 'noch einmal ansehen',
+  onto: (note, where) => `Kommt auf ${note}, ${where}.`,
+  noPlace: 'Tippen Sie auf eine Note der neuen Ausgabe, oder drücken Sie eine Pfeiltaste.',
+  wasPut: (name) => `Von ${name} auf eine Note gesetzt.`,
+  wasLeft: (name) => `Von ${name} weggelassen.`,
+  isPut: 'Es steht jetzt dort.',
+  isProposed: 'Es liegt jetzt dort auf einem Zettel für die Gruppe.',
+  isLeft: 'Weggelassen. In der alten Ausgabe bleibt es hier zu sehen.',
+  isOpen: 'Es ist wieder offen.',
+  keys: 'Auf und ab: der Eintrag · links und rechts: die Note · Enter setzt ihn hin · Rücktaste lässt ihn weg',
+  reader: 'Nur wer in der Gruppe spielt, setzt Einträge hin.',
+  keeper: 'Was weggelassen wird, sagen Stimmführung und Bibliothek.',
+  said: (n) => (n === 1 ? 'Eine Äußerung ist hier noch offen. Sehen Sie nach, ob sie noch gilt.' : `${capital(count(n, 'Äußerungen'))} sind hier noch offen. Sehen Sie nach, ob sie noch gelten.`),
+  mutes: (n) => (n === 1 ? 'Auf eine zur Ruhe gelegte Stelle wird hier wieder geachtet.' : `Auf ${count(n, 'zur Ruhe gelegte Stellen')} wird hier wieder geachtet.`),
+} satisfies Words['changed'];

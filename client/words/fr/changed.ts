@@ -1,0 +1,48 @@
+import { capital } from '../capital.ts';
+import type { Words } from '../en.ts';
+import { count } from './french.ts';
+
+/** What a corrected edition changed. */
+export const changed = {
+  title: (part) => `${part} : ce qui a changé`,
+  from: (file) => `à côté de ${file}`,
+  open: 'ce qui a changé',
+  comes: 'Les deux éditions sont posées côte à côte.',
+  none: 'Aucune partition corrigée n’a été posée sur cette partie. Il n’y a rien à comparer.',
+  same: 'Les deux éditions ont les mêmes notes. Toutes les indications sont restées où elles étaient.',
+  all: (places) => `${capital(count(places, 'endroit'))} ${places === 1 ? 'a' : 'ont'} changé. Aucune indication n’est restée en arrière.`,
+  left: (marks) => `${capital(count(marks, 'indication', 'indications', 'une'))} ${marks === 1 ? 'n’a' : 'n’ont'} pas suivi.`,
+  where: (before, after) => (before === null ? `Nouveau : ${after}` : after === null ? `Disparu : ${before}` : before === after ? before : `${before}, maintenant ${after}`),
+  old: 'L’ancienne édition',
+  now: 'La nouvelle édition',
+  notThere: 'Rien n’en figure ici.',
+  stood: (mark, note, where) => `${mark} sur ${note}, ${where}.`,
+  ink: 'à l’encre',
+  slip: 'sur une collette',
+  why: {
+    gone: 'La note n’est pas dans la nouvelle édition.',
+    changed: 'C’est une autre note dans la nouvelle édition.',
+    beside: 'La note est la même, la musique juste à côté ne l’est pas.',
+    repeated: 'La même musique figure ici plusieurs fois ; on ne peut savoir laquelle a disparu ou est nouvelle.',
+    unison: 'Deux voix ont cette note, et la nouvelle édition nomme ses voix autrement.',
+    tied: 'La note était liée à une autre ; les deux n’en font plus qu’une.',
+    slur: 'La note est la même, les liaisons imprimées sur elle ne le sont pas.',
+    unknown: 'L’ancienne édition n’a pas cette note.',
+  },
+  put: 'la mettre ici',
+  leaveOut: 'la laisser',
+  again: 'la revoir',
+  onto: (note, where) => `Ira sur ${note}, ${where}.`,
+  noPlace: 'Touchez une note de la nouvelle édition, ou pressez une flèche.',
+  wasPut: (name) => `Mise sur une note par ${name}.`,
+  wasLeft: (name) => `Laissée par ${name}.`,
+  isPut: 'Elle y figure maintenant.',
+  isProposed: 'Elle y est maintenant, sur une collette pour le pupitre.',
+  isLeft: 'Laissée. L’ancienne édition la garde ici sous les yeux.',
+  isOpen: 'Elle est de nouveau ouverte.',
+  keys: 'Haut et bas : l’indication · gauche et droite : la note · Entrée l’y met · Retour arrière la laisse',
+  reader: 'Seuls ceux qui jouent dans le pupitre mettent des indications.',
+  keeper: 'Le chef de pupitre et le bibliothécaire disent ce qu’on laisse.',
+  said: (n) => (n === 1 ? 'Une remarque est encore ouverte ici. Regardez si elle vaut toujours.' : `${capital(count(n, 'remarque', 'remarques', 'une'))} sont encore ouvertes ici. Regardez si elles valent toujours.`),
+  mutes: (n) => (n === 1 ? 'Un endroit mis au repos ici est de nouveau surveillé.' : `${capital(count(n, 'endroit'))} mis au repos ici sont de nouveau surveillés.`),
+} satisfies Words['changed'];

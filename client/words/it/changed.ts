@@ -1,0 +1,48 @@
+import { capital } from '../capital.ts';
+import type { Words } from '../en.ts';
+import { count } from './italian.ts';
+
+/** What a corrected edition changed. */
+export const changed = {
+  title: (part) => `${part}: che cosa è cambiato`,
+  from: (file) => `accanto a ${file}`,
+  open: 'che cosa è cambiato',
+  comes: 'Le due edizioni vengono messe una accanto all’altra.',
+  none: 'Su questa parte non è stata posata alcuna partitura corretta. Non c’è nulla da confrontare.',
+  same: 'Le due edizioni hanno le stesse note. Ogni segno è rimasto dov’era.',
+  all: (places) => `${capital(count(places, 'punto', 'punti'))} ${places === 1 ? 'è cambiato' : 'sono cambiati'}. Nessun segno è rimasto indietro.`,
+  left: (marks) => `${capital(count(marks, 'segno', 'segni'))} ${marks === 1 ? 'non è passato' : 'non sono passati'}.`,
+  where: (before, after) => (before === null ? `Nuovo: ${after}` : after === null ? `Sparito: ${before}` : before === after ? before : `${before}, ora ${after}`),
+  old: 'La vecchia edizione',
+  now: 'La nuova edizione',
+  notThere: 'Qui non ce n’è nulla.',
+  stood: (mark, note, where) => `${mark} su ${note}, ${where}.`,
+  ink: 'a penna',
+  slip: 'su una striscia',
+  why: {
+    gone: 'La nota non è nella nuova edizione.',
+    changed: 'Nella nuova edizione è un’altra nota.',
+    beside: 'La nota è la stessa, la musica subito accanto no.',
+    repeated: 'La stessa musica sta qui più volte; non si può sapere quale sia sparita o nuova.',
+    unison: 'Due voci hanno questa nota, e la nuova edizione chiama le sue voci in altro modo.',
+    tied: 'La nota era legata a un’altra; ora le due sono una sola.',
+    slur: 'La nota è la stessa, le legature stampate su di essa no.',
+    unknown: 'La vecchia edizione non ha questa nota.',
+  },
+  put: 'metterlo qui',
+  leaveOut: 'lasciarlo',
+  again: 'rivederlo',
+  onto: (note, where) => `Andrà su ${note}, ${where}.`,
+  noPlace: 'Tocchi una nota della nuova edizione, o prema una freccia.',
+  wasPut: (name) => `Messo su una nota da ${name}.`,
+  wasLeft: (name) => `Lasciato da ${name}.`,
+  isPut: 'Ora sta lì.',
+  isProposed: 'Ora è lì, su una striscia per la sezione.',
+  isLeft: 'Lasciato. La vecchia edizione lo tiene qui in vista.',
+  isOpen: 'È di nuovo aperto.',
+  keys: 'Su e giù: il segno · sinistra e destra: la nota · Invio lo mette lì · Backspace lo lascia',
+  reader: 'Solo chi suona nella sezione mette i segni.',
+  keeper: 'Che cosa si lascia lo dicono la prima parte e l’archivista.',
+  said: (n) => (n === 1 ? 'Qui una cosa detta è ancora aperta. Guardi se vale ancora.' : `Qui ${count(n, 'cosa detta', 'cose dette', 'una')} sono ancora aperte. Guardi se valgono ancora.`),
+  mutes: (n) => (n === 1 ? 'Un punto messo a riposo qui è di nuovo sorvegliato.' : `${capital(count(n, 'punto', 'punti'))} messi a riposo qui sono di nuovo sorvegliati.`),
+} satisfies Words['changed'];
