@@ -7,7 +7,7 @@ export type Command =
   | { do: 'seat'; by: 1 | -1 }
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
-  | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
+  | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' | 'archive' }
   | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'revisions' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' | 'passage' | 'openBefore' | 'openAfter' | 'myPart' };
 
 export interface KeyPress {
@@ -115,6 +115,7 @@ export const COMMANDS = [
   { name: 'folder', group: 'rest', keys: ['Alt+2'], command: { do: 'place', place: 'folder' }, line: 'places', everywhere: true },
   { name: 'stand', group: 'rest', keys: ['Alt+3'], command: { do: 'place', place: 'stand' }, line: 'places', everywhere: true },
   { name: 'section', group: 'rest', keys: ['Alt+4'], command: { do: 'place', place: 'section' }, line: 'places', everywhere: true },
+  { name: 'archive', group: 'rest', keys: ['Alt+5'], command: { do: 'place', place: 'archive' }, everywhere: true },
 ] as const satisfies readonly Row[];
 
 export type CommandRow = (typeof COMMANDS)[number];

@@ -5,7 +5,7 @@ import { rememberAddress, rememberFolder, rememberPart, useRemembered } from './
 
 const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
 
-/** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4. A place not yet visited leads nowhere. */
+/** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4; the archive, seldom gone to, is Alt+5 and a link on the shelf. A place not yet visited leads nowhere. */
 export function Places({ here }: { here: Place }): ReactNode {
   const known = useRemembered();
   useEffect(() => {
@@ -17,7 +17,7 @@ export function Places({ here }: { here: Place }): ReactNode {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const place = event.altKey ? ORDER[Number(/^Digit([1-4])$/.exec(event.code)?.[1] ?? 0) - 1] : undefined;
-      const target = place && known[place];
+      const target: Place | undefined = event.altKey && event.code === 'Digit5' ? { at: 'archive' } : place && known[place];
       if (!target) return;
       event.preventDefault();
       go(target);

@@ -92,6 +92,7 @@ const SAYS: Record<CommandName, string> = {
   folder: 'to the Folder',
   stand: 'to the Stand',
   section: 'to the Section',
+  archive: 'to the Archive',
 };
 
 /** The sheet of keys, and the commands as they are said. */

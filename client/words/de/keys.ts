@@ -92,6 +92,7 @@ export const keys = {
     folder: 'zur Mappe',
     stand: 'zum Notenpult',
     section: 'zur Gruppe',
+    archive: 'zum Archiv',
   },
   ask: 'Was zu tun ist, in Worten',
   hint: 'zu Takt 46 · Abstrich · Fingersätze · dunkel',

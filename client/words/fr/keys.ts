@@ -92,6 +92,7 @@ export const keys = {
     folder: 'à la Pochette',
     stand: 'au Lutrin',
     section: 'au Pupitre',
+    archive: 'aux Archives',
   },
   ask: 'Que faire, en mots',
   hint: 'aller à 46 · tiré · doigtés · sombre',

@@ -92,6 +92,7 @@ export const keys = {
     folder: 'alla Cartella',
     stand: 'al Leggio',
     section: 'alla Sezione',
+    archive: 'all’archivio storico',
   },
   ask: 'Che cosa fare, a parole',
   hint: 'andare a 46 · in giù · diteggiature · buio',
