@@ -61,7 +61,10 @@ export function RevisionsPlace({ place }: { place: Extract<Place, { at: 'revisio
           <>
             <StatesLine states={states} from={from} to={to} onChoose={(seq) => choose(seq < from ? 'from' : 'to', seq)} />
             <StatesList states={states} from={from} to={to} number={number} onChoose={choose} />
-            <p className="slips-title">{words.revisions.slips(score.name, name(from), name(to))}</p>
+            <h2 className="slips-title">{words.revisions.slips(score.name)}</h2>
+            <p className="slips-between">
+              <span>{words.revisions.choose(words.revisions.before, name(from))}</span> <span>{words.revisions.choose(words.revisions.after, name(to))}</span>
+            </p>
             {found.value && text.value ? <Differences {...found.value} part={score} text={text.value} width={music} spacing={spacing} number={number} /> : null}
             {leads && found.value?.changes.length ? <GoBack part={part} seq={from} name={name(from)} act={act} /> : null}
           </>
