@@ -69,7 +69,7 @@ export const revisions = {
   fetched: 'The states of the part are being fetched.',
   first: 'the part as it came',
   kinds: { inked: 'inked in', restored: 'gone back to earlier marks', stage: 'moved on', edition: 'a corrected edition laid over' },
-  in: (measures: string, more: number) => `measures ${measures}${more ? ` and ${more} more` : ''}`,
+  in: (measures: string, more: number) => `${more || measures.includes(',') ? 'measures' : 'measure'} ${measures}${more ? ` and ${more} more` : ''}`,
   list: 'All states',
   picture: (n: number) => `${count(n, 'state')} from left to right; the two that are compared stand in brackets.`,
   before: 'before',

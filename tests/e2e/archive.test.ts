@@ -101,7 +101,7 @@ describe('from season to season', PATIENT, () => {
     await desk.layScore('again.musicxml', demoScore().replace(/<work-title>[^<]*</, '<work-title>Low Water, new edition<'));
     await librarian.getByRole('button', { name: /^Low Water, new edition, / }).first().click();
     await librarian.locator('[data-offer]').getByRole('button', { name: 'lay them as slips' }).click();
-    await librarian.getByRole('status').filter({ hasText: 'laid' }).waitFor();
+    await librarian.getByRole('status').filter({ hasText: 'Violin I:' }).waitFor();
     const again = (await reader.part((await reader.work('Low Water, new edition')).parts[0]!.id)).state;
     const kept = (await reader.part(part)).state.ink.filter(({ superseded }) => !superseded);
     expect(Object.values(again.proposals).flatMap(({ marks }) => marks)).toHaveLength(kept.length);

@@ -67,7 +67,7 @@ export const revisions = {
   fetched: 'On va chercher les états de la partie.',
   first: 'la partie telle qu’elle est venue',
   kinds: { inked: 'fixé à l’encre', restored: 'retour à des signes antérieurs', stage: 'passé plus loin', edition: 'une édition corrigée posée par-dessus' },
-  in: (where, more) => `mesures ${where}${more ? ` et ${more} autres` : ''}`,
+  in: (where, more) => `${more || where.includes(',') ? 'mesures' : 'mesure'} ${where}${more ? ` et ${more} autres` : ''}`,
   list: 'Tous les états',
   picture: (n) => `${capital(count(n, 'état'))} de gauche à droite ; les deux que l’on compare sont entre crochets.`,
   before: 'avant',

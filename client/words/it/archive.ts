@@ -67,7 +67,7 @@ export const revisions = {
   fetched: 'Si vanno a prendere gli stati della parte.',
   first: 'la parte come è arrivata',
   kinds: { inked: 'fissato a penna', restored: 'ritorno a segni precedenti', stage: 'passata avanti', edition: 'posata sopra un’edizione corretta' },
-  in: (where, more) => `battute ${where}${more ? ` e altre ${more}` : ''}`,
+  in: (where, more) => `${more || where.includes(',') ? 'battute' : 'battuta'} ${where}${more ? ` e altre ${more}` : ''}`,
   list: 'Tutti gli stati',
   picture: (n) => `${capital(count(n, 'stato', 'stati', 'uno'))} da sinistra a destra; i due a confronto stanno tra parentesi.`,
   before: 'prima',
