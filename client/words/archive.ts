@@ -20,7 +20,7 @@ export const archive = {
 };
 
 /** What a work brings from earlier seasons, and takes along to later ones. */
-export const season = {
+export const reuse = {
   title: (work: string) => `${work} from season to season`,
   fetched: 'The archive is being looked through.',
   nothing: 'The archive has no marks for this work.',

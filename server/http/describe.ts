@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, NewPerson, NewProgramme, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
+import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 
 interface Route {
   method: 'get' | 'post' | 'put' | 'delete';
@@ -31,7 +32,11 @@ const ROUTES: Route[] = [
   { method: 'put', path: '/api/me/letters', summary: 'Has letters about what waits sent to an address, for you alone.', body: LettersBody },
   { method: 'delete', path: '/api/me/letters', summary: 'Forgets the address; no more letters.' },
   { method: 'get', path: '/api/shelf', summary: 'Programmes with their works and parts, the sections, and for the librarian the people.' },
-  { method: 'post', path: '/api/programmes', summary: 'Adds a programme.', body: NewProgramme },
+  { method: 'post', path: '/api/programmes', summary: 'Adds a programme: title, season, conductor, days, deadlines.', body: ProgrammeBody },
+  { method: 'put', path: '/api/programmes/{programme}', summary: 'Writes a programme anew; its works and seatings stay.', body: ProgrammeBody },
+  { method: 'get', path: '/api/programmes/{programme}/overview', summary: 'What is due of every part of the programme, how late it is, and who is waited for.' },
+  { method: 'put', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'Who sits where in this programme, deputies too, and who leads.', body: Seating },
+  { method: 'delete', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'The section sits as usual in this programme.' },
   { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl): all of its string parts, or nothing and why.', body: 'file' },
   { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay where the music is the same.', body: 'file' },
   { method: 'get', path: '/api/works/{work}/check', summary: 'How far a look through the whole piece has come, and what the last one found, part by part.' },
@@ -42,6 +47,7 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}', summary: 'A part: its music, its section, and what has been agreed.' },
   { method: 'put', path: '/api/parts/{part}/seen', summary: 'How far you have read the part: what came before waits no longer.', body: SeenBody },
   { method: 'get', path: '/api/parts/{part}/log', summary: 'Rows of the log after a place in it.', query: { after: [] } },
+  { method: 'get', path: '/api/parts/{part}/since', summary: 'What has changed since the part went onto the stands, by measure and seat.' },
   { method: 'get', path: '/api/parts/{part}/engraving', summary: 'The part as MusicXML for the engraver, notes carrying their ids.', answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/carried', summary: 'What changed when a corrected file was laid over the part: both versions of each place, and the marks that did not go along, with why.' },
   { method: 'post', path: '/api/parts/{part}/carried', summary: 'Says that such a mark was put on a note of the new edition, or left out; null opens it again.', body: SettleBody },

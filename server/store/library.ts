@@ -1,4 +1,5 @@
-import type { Settled, Shelf, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeView, Settled, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
 
 export interface NewEdition {
@@ -39,11 +40,12 @@ export interface EarlierMusic {
   settled: Record<string, Settled>;
 }
 
-export type ProgrammeRow = Omit<Shelf['programmes'][number], 'works'>;
-
 export interface Library {
-  addProgramme(programme: Omit<ProgrammeRow, 'id'>): Promise<ProgrammeRow>;
-  programmes(): Promise<Shelf['programmes']>;
+  addProgramme(programme: ProgrammeBody): Promise<ProgrammeView>;
+  /** False when there is no such programme. */
+  setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
+  programme(id: string): Promise<ProgrammeView | null>;
+  programmes(): Promise<ProgrammeView[]>;
   /** All or nothing. null when there is no such programme. */
   addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[]): Promise<WorkView | null>;
   /**
@@ -57,8 +59,6 @@ export interface Library {
   settle(part: string, revision: number, key: string, settled: Settled | null): Promise<boolean>;
   work(id: string): Promise<WorkView | null>;
   part(id: string): Promise<StoredPart | null>;
-  /** Id of the section on whose stands it lies. */
-  sectionOf(part: string): Promise<string | null>;
   partsOf(work: string): Promise<StoredPart[]>;
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;

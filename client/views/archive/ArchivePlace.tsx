@@ -53,7 +53,7 @@ export function ArchivePlace({ place }: { place: Place }): ReactNode {
         </ul>
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? (fault ? troubleText(fault) : sets ? words.archive.where(sets.length) : words.season.fetched)}</b>} sub={words.archive.sub}
+        here={place} sentence={<b>{said ?? (fault ? troubleText(fault) : sets ? words.archive.where(sets.length) : words.reuse.fetched)}</b>} sub={words.archive.sub}
         tools={
           librarian ? (
             <div className="word-row">

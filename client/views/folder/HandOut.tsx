@@ -24,11 +24,9 @@ function Forms({ part, reader, label }: { part: string; reader: string; label: s
 }
 
 /** What can be handed out of the part in hand: marked for all, for each seat, the changes, and the file as it came. */
-export function HandOut({ me, cell, sections, act }: { me: Me; cell: Cell; sections: readonly SectionView[]; act: Act }): ReactNode {
+export function HandOut({ me, leads: mayExport, cell, sections, act }: { me: Me; leads: boolean; cell: Cell; sections: readonly SectionView[]; act: Act }): ReactNode {
   const { part, work } = cell;
   const section = sections.find(({ id }) => id === part.section?.id);
-  const leads = me.memberships.some((membership) => membership.section === part.section?.id && membership.role === 'principal');
-  const mayExport = me.librarian || leads;
   const desks = [{ value: '', word: words.folder.none }, ...sections.map(({ id, name }) => ({ value: id, word: name }))];
   return (
     <section className="hand-out" aria-labelledby="hand-out">
@@ -55,16 +53,16 @@ export function HandOut({ me, cell, sections, act }: { me: Me; cell: Cell; secti
           </div>
         ) : null}
         <div>
-          <dt>{words.season.earlier}</dt>
+          <dt>{words.reuse.earlier}</dt>
           <dd>
             <PlaceLink to={{ at: 'revisions', part: part.id, between: null }}>{part.name}</PlaceLink>
           </dd>
         </div>
         {mayExport ? (
           <div>
-            <dt>{words.season.erase}</dt>
+            <dt>{words.reuse.erase}</dt>
             <dd>
-              <a href={erasuresAddress(part.id)} download aria-label={`${words.season.erase}, .csv`}>
+              <a href={erasuresAddress(part.id)} download aria-label={`${words.reuse.erase}, .csv`}>
                 .csv
               </a>
             </dd>

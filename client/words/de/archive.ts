@@ -21,7 +21,7 @@ export const archive = {
   takenIn: (added, known) => `${sets(added)} hereingenommen${known ? `; ${known} waren schon da` : ''}.`,
 } satisfies Words['archive'];
 
-export const season = {
+export const reuse = {
   title: (work) => `${work} von Spielzeit zu Spielzeit`,
   fetched: 'Das Archiv wird durchgesehen.',
   nothing: 'Das Archiv hat für dieses Werk keine Zeichen.',
@@ -52,7 +52,7 @@ export const season = {
   list: 'die Liste',
   erase: 'Auszuradieren vor der Rückgabe',
   earlier: 'Frühere Stände',
-} satisfies Words['season'];
+} satisfies Words['reuse'];
 
 export const misprint = {
   title: 'Eine falsche Note in der Ausgabe',

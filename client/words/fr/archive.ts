@@ -21,7 +21,7 @@ export const archive = {
   takenIn: (added, known) => `${sets(added)} reçu${added > 1 ? 's' : ''}${known ? ` ; ${known} étaient déjà là` : ''}.`,
 } satisfies Words['archive'];
 
-export const season = {
+export const reuse = {
   title: (work) => `${work}, de saison en saison`,
   fetched: 'On cherche dans les archives.',
   nothing: 'Les archives n’ont pas de signes pour cette œuvre.',
@@ -52,7 +52,7 @@ export const season = {
   list: 'la liste',
   erase: 'À gommer avant de rendre',
   earlier: 'États antérieurs',
-} satisfies Words['season'];
+} satisfies Words['reuse'];
 
 export const misprint = {
   title: 'Une faute dans l’édition',

@@ -21,7 +21,7 @@ export const archive = {
   takenIn: (added, known) => `${sets(added)} in più${known ? `; ${known} c’erano già` : ''}.`,
 } satisfies Words['archive'];
 
-export const season = {
+export const reuse = {
   title: (work) => `${work} di stagione in stagione`,
   fetched: 'Si cerca nell’archivio storico.',
   nothing: 'L’archivio storico non ha segni per quest’opera.',
@@ -52,7 +52,7 @@ export const season = {
   list: 'l’elenco',
   erase: 'Da cancellare prima di rendere',
   earlier: 'Stati precedenti',
-} satisfies Words['season'];
+} satisfies Words['reuse'];
 
 export const misprint = {
   title: 'Una nota sbagliata nell’edizione',

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { changeList } from '../../../core/agreement/changeList.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce, marksFor, type MarkInForce } from '../../../core/agreement/inForce.ts';
+import { placeIn } from '../../../core/agreement/seating.ts';
 import type { AgreementState } from '../../../core/agreement/state.ts';
 import { SeatId } from '../../../core/music/seat.ts';
 import { attachment } from '../attachment.ts';
@@ -16,17 +17,18 @@ const Export = z.object({ for: z.union([z.literal('section'), SeatId]).default('
 const Changes = z.object({ form: z.enum(['csv', 'text']).default('csv') });
 
 export function exportRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, people, sections } = deps.store;
+  const { library, sections } = deps.store;
 
   /** The part and what was agreed on it, for its principal or the librarian. */
   async function marked(request: FastifyRequest) {
     const { person } = await signedIn(deps, request);
     const part = await library.part(idOf(request.params));
     if (!part) throw notFound('part');
-    const leads = (await people.memberships(person.id)).some((membership) => membership.section === part.section && membership.role === 'principal');
+    const section = await sections.ofPart(part.id);
+    const leads = section !== null && placeIn(section, person.id)?.principal;
     if (!person.librarian && !leads) throw trouble(403, 'NOT_YOUR_EXPORT', 'Marked parts are given out by the librarian or the principal of the section. Ask one of them.');
-    const [current, section] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null]);
-    return { part, section, state: current!.state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
+    const { state } = (await deps.authority.current(part.id))!;
+    return { part, section, state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
   }
 
   app.get('/api/parts/:id/export', async (request, reply) => {

@@ -41,7 +41,7 @@ async function furnished(store: Store): Promise<Library> {
   const ilya = (await store.people.add('Ilya Brandt', false))!;
   const section = (await store.sections.add('Violin I', 'violin'))!.id;
   await store.sections.seat(section, { seats: seatsFor(4).map((seat, i) => ({ seat, person: i ? null : ilya.id })), principal: ilya.id });
-  const programme = await store.library.addProgramme({ title: 'Spring', firstRehearsal: null, concert: null });
+  const programme = await store.library.addProgramme({ title: 'Spring', season: '', conductor: '', days: [], deadlines: {} });
   return { house, librarian: await house.signIn(lena), principal: await house.signIn(ilya), programme: programme.id };
 }
 

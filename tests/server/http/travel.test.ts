@@ -22,7 +22,7 @@ beforeAll(async () => {
     return house.signIn(person);
   }));
   [first, second] = leaders as [Visitor, Visitor];
-  const programme = await store.library.addProgramme({ title: 'Spring', firstRehearsal: null, concert: null });
+  const programme = await store.library.addProgramme({ title: 'Spring', season: '', conductor: '', days: [], deadlines: {} });
   const { json } = await librarian.upload(`/api/programmes/${programme.id}/works`, 'Violin I:4,Violin II:4');
   work = json.work.id;
   [one, two] = json.work.parts.map(({ id }: { id: string }) => id);

@@ -14,25 +14,25 @@ export function Misprints({ work, librarian, act }: { work: string; librarian: b
       again();
     });
   if (!value) return null;
-  if (!value.length) return <p className="none">{words.season.misprintsNone}</p>;
+  if (!value.length) return <p className="none">{words.reuse.misprintsNone}</p>;
   return (
     <>
       <ul className="misprints">
         {value.map(({ id, part, measure, number, says, should, by, at, settled }) => (
           <li key={id}>
-            {words.season.misprint(part, words.inMeasures(number || String(measure), number || String(measure)), says, should)} <span>{words.season.foundBy(by, words.day(at))}</span>
+            {words.reuse.misprint(part, words.inMeasures(number || String(measure), number || String(measure)), says, should)} <span>{words.reuse.foundBy(by, words.day(at))}</span>
             {librarian ? (
               <Tick checked={settled !== null} onTurn={(on) => settle(id, on)}>
-                {words.season.putRight}
+                {words.reuse.putRight}
               </Tick>
             ) : settled ? (
-              <span>{words.season.putRight}</span>
+              <span>{words.reuse.putRight}</span>
             ) : null}
           </li>
         ))}
       </ul>
-      <a href={errataAddress(work)} download aria-label={`${words.season.list}, .csv`}>
-        {words.season.list} .csv
+      <a href={errataAddress(work)} download aria-label={`${words.reuse.list}, .csv`}>
+        {words.reuse.list} .csv
       </a>
     </>
   );

@@ -14,15 +14,15 @@ export function Travel({ work, part, act, say }: { work: string; part: string; a
   if (!found) {
     return (
       <button type="button" onClick={look}>
-        {words.season.travelLook}
+        {words.reuse.travelLook}
       </button>
     );
   }
-  if (!found.length) return <p className="none">{words.season.travelNone}</p>;
+  if (!found.length) return <p className="none">{words.reuse.travelNone}</p>;
   const chosen = found.filter(({ key }) => !out.has(key));
   const turn = (key: string, on: boolean) => setOut((before) => new Set(on ? [...before].filter((one) => one !== key) : [...before, key]));
   const send = () => {
-    say(words.season.working);
+    say(words.reuse.working);
     void act(async () => {
       const brought = await sendBows(work, part, chosen.map(({ key }) => key));
       setFound((await fetchTravel(work, part)).passages);
@@ -35,13 +35,13 @@ export function Travel({ work, part, act, say }: { work: string; part: string; a
         {found.map(({ key, section, name, numbers, from, to, marks, likeness }) => (
           <li key={key}>
             <Tick checked={!out.has(key)} onTurn={(on) => turn(key, on)}>
-              {words.season.passage(section ?? name, words.inMeasures(numbers[0] || String(from), numbers[1] || String(to)), marks)}, {words.season.likeness[likeness]}
+              {words.reuse.passage(section ?? name, words.inMeasures(numbers[0] || String(from), numbers[1] || String(to)), marks)}, {words.reuse.likeness[likeness]}
             </Tick>
           </li>
         ))}
       </ul>
       <button type="button" disabled={!chosen.length} onClick={send}>
-        {words.season.send(chosen.length)}
+        {words.reuse.send(chosen.length)}
       </button>
     </>
   );

@@ -12,7 +12,7 @@ import { PutBy } from './PutBy.tsx';
 import { Travel } from './Travel.tsx';
 
 /** What the work in hand brings from earlier seasons and takes to later ones; its bows carried across the sections; its wrong notes. */
-export function Season({ me, cell, act, say }: { me: Me; cell: Cell; act: Act; say(sentence: string): void }): ReactNode {
+export function Reuse({ me, cell, act, say }: { me: Me; cell: Cell; act: Act; say(sentence: string): void }): ReactNode {
   const { work, part } = cell;
   const offers = useLoaded(`offers ${work.id}`, () => fetchOffers(work.id));
   const leads = me.memberships.some(({ section, role }) => role === 'principal' && work.parts.some((one) => one.section?.id === section));
@@ -24,21 +24,21 @@ export function Season({ me, cell, act, say }: { me: Me; cell: Cell; act: Act; s
       return sentence;
     });
   return (
-    <section className="season rows" aria-labelledby="season">
-      <h2 id="season">{words.season.title(work.title)}</h2>
+    <section className="reuse rows" aria-labelledby="reuse">
+      <h2 id="reuse">{words.reuse.title(work.title)}</h2>
       {offers.value?.map((offer) => <Offer key={offer.id} work={work} offer={offer} mayLay={mayLay} mayInk={leads} act={act} say={say} />)}
-      {offers.value?.length === 0 ? <p className="none">{words.season.nothing}</p> : null}
+      {offers.value?.length === 0 ? <p className="none">{words.reuse.nothing}</p> : null}
       {me.librarian ? (
-        <Fold word={words.season.putBy} of="put-by">
+        <Fold word={words.reuse.putBy} of="put-by">
           <PutBy work={work.id} act={actAnd} />
         </Fold>
       ) : null}
       {mayLay && work.parts.length > 1 ? (
-        <Fold word={words.season.travel(part.name)} of="travel">
+        <Fold word={words.reuse.travel(part.name)} of="travel">
           <Travel key={part.id} work={work.id} part={part.id} act={act} say={say} />
         </Fold>
       ) : null}
-      <Fold word={words.season.misprints} of="misprints">
+      <Fold word={words.reuse.misprints} of="misprints">
         <Misprints work={work.id} librarian={me.librarian} act={act} />
       </Fold>
     </section>

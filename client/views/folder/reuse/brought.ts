@@ -3,6 +3,6 @@ import { words } from '../../../words/words.ts';
 
 /** What came of laying marks, part by part; a part that took nothing says why. */
 export function broughtSentence({ parts }: BroughtIn): string {
-  if (!parts.length) return words.season.nothingBrought;
-  return parts.map(({ name, slips, inked, left, refusal }) => [words.season.brought(name, slips, inked, left), refusal].filter(Boolean).join(' ')).join(' ');
+  if (!parts.length) return words.reuse.nothingBrought;
+  return parts.map(({ name, slips, inked, left, refusal }) => [words.reuse.brought(name, slips, inked, left), refusal].filter(Boolean).join(' ')).join(' ');
 }

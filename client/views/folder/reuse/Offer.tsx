@@ -10,22 +10,22 @@ import { broughtSentence } from './brought.ts';
 export function Offer({ work, offer, mayLay, mayInk, act, say }: { work: WorkView; offer: OfferView; mayLay: boolean; mayInk: boolean; act: Act; say(sentence: string): void }): ReactNode {
   const { id, season, conductor, ensemble, title, by, parts } = offer;
   const lay = (ink: boolean) => {
-    say(words.season.working);
+    say(words.reuse.working);
     void act(async () => broughtSentence(await bringIn(work.id, id, ink)));
   };
   return (
     <div className="offer" data-offer={id}>
       <p>
-        <b>{words.season.offer(season, conductor)}</b> <span>{[ensemble, by === 'music' ? words.season.byMusic(title) : '', ...parts.map((part) => words.archive.part(part.section ?? part.name, part.marks))].filter(Boolean).join(' · ')}</span>
+        <b>{words.reuse.offer(season, conductor)}</b> <span>{[ensemble, by === 'music' ? words.reuse.byMusic(title) : '', ...parts.map((part) => words.archive.part(part.section ?? part.name, part.marks))].filter(Boolean).join(' · ')}</span>
       </p>
       {mayLay ? (
         <p className="acts">
           <button type="button" onClick={() => lay(false)}>
-            {words.season.asSlips}
+            {words.reuse.asSlips}
           </button>
           {mayInk ? (
             <button type="button" onClick={() => lay(true)}>
-              {words.season.asInk}
+              {words.reuse.asInk}
             </button>
           ) : null}
         </p>

@@ -12,18 +12,18 @@ export function PutBy({ work, act }: { work: string; act: Act }): ReactNode {
     void act(async () => {
       const under = { ensemble: text('ensemble'), conductor: text('conductor'), season: text('season') };
       await keepMarks(work, under);
-      return words.season.kept(words.archive.under(under.season, under.conductor, under.ensemble));
+      return words.reuse.kept(words.archive.under(under.season, under.conductor, under.ensemble));
     });
   };
   return (
     <form onSubmit={onSubmit}>
       {(['ensemble', 'conductor', 'season'] as const).map((name) => (
         <label key={name}>
-          <span>{words.season[name]}</span>
+          <span>{words.reuse[name]}</span>
           <input name={name} required maxLength={name === 'season' ? 40 : 120} />
         </label>
       ))}
-      <button type="submit">{words.season.put}</button>
+      <button type="submit">{words.reuse.put}</button>
     </form>
   );
 }
