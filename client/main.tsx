@@ -10,6 +10,7 @@ import './ui/styles/widgets.css';
 import './ui/styles/ledge.css';
 import './ui/styles/music.css';
 import './ui/styles/stand.css';
+import './ui/styles/archive.css';
 import './ui/styles/folder.css';
 import './ui/styles/programme.css';
 import './ui/styles/section.css';

@@ -4,6 +4,7 @@ import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { changed } from './changed.ts';
@@ -55,7 +56,7 @@ export const en = {
     where: (where: string) => `Where: ${where}.`,
     say: (incident: string) => `Say to the librarian: ${incident}.`,
   },
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', changed: 'What changed' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', revisions: 'Earlier states', archive: 'Archive', changed: 'What changed' },
   rules,
   changed,
   stages: STAGES,
@@ -364,6 +365,10 @@ export const en = {
   },
   plan,
   piece,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   season,
   prints,
   run,

@@ -1,5 +1,6 @@
 import type { Mark } from '../music/mark.ts';
 import type { Seats } from '../music/seat.ts';
+import type { InkMoved } from './ink.ts';
 import type { Mention, Stage, Vote } from './state.ts';
 
 /** What has happened. Events are facts: never changed, only followed by others. */
@@ -11,6 +12,8 @@ export type AgreementEvent =
   /** `measures`: ordinal of each mark's measure, in the order of the proposal's marks, as the part was then. */
   | { type: 'adopted'; proposal: string; why: string; measures: number[] }
   | { type: 'setAside'; proposal: string; why: string }
+  /** The marks of an earlier row stand again. `ink`: places in the list of everything ever inked in, as it was then. */
+  | { type: 'restored'; to: number; why: string; back: InkMoved[]; aside: InkMoved[] }
   | { type: 'commented'; id: string; measure: number; proposal: string | null; answers: string | null; text: string; mentions?: Mention[] }
   | { type: 'commentResolved'; id: string }
   | { type: 'muted'; id: string; rule: string; place: string; reason: string; fingerprint: string | null }

@@ -41,6 +41,12 @@ function adopted(draft: Draft, { proposal: id, why, measures }: Event<'adopted'>
   inkInto(change(draft, 'ink'), { proposal: id, why: reason, seats, marks, measures }, stamp);
 }
 
+function restored(draft: Draft, { back, aside, why }: Event<'restored'>, stamp: Stamp): void {
+  const ink = change(draft, 'ink');
+  for (const { ink: place } of aside) ink[place] = { ...ink[place]!, superseded: { ...stamp, proposal: ink[place]!.proposal, why } };
+  for (const { ink: place, measure } of back) ink.push({ ...ink[place]!, measure, inked: stamp, superseded: null });
+}
+
 function voted(draft: Draft, { proposal: id, measure, vote }: Event<'voteCast'>, by: string): void {
   const proposals = change(draft, 'proposals');
   const proposal = proposals[id]!;
@@ -82,6 +88,8 @@ function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
       return decided(draft, event.proposal, 'setAside', event.why, stamp);
     case 'adopted':
       return adopted(draft, event, stamp);
+    case 'restored':
+      return restored(draft, event, stamp);
     case 'voteCast':
       return voted(draft, event, stamp.by);
     case 'commented':

@@ -1,7 +1,8 @@
-import { measureNow } from './layOver.ts';
 import type { LogEntry } from './event.ts';
+import { laidOverAfter } from './laidOverAfter.ts';
+import { measureNow } from './layOver.ts';
 
-export type HistoryKind = 'proposed' | 'revised' | 'for' | 'against' | 'voteTaken' | 'adopted' | 'setAside' | 'withdrawn' | 'said' | 'settled';
+export type HistoryKind = 'proposed' | 'revised' | 'for' | 'against' | 'voteTaken' | 'adopted' | 'setAside' | 'restored' | 'withdrawn' | 'said' | 'settled';
 
 /** One thing that happened to a measure. */
 export interface HistoryMoment {
@@ -53,6 +54,8 @@ export function measureHistory(entries: readonly LogEntry[], measure: number): H
         case 'adopted':
         case 'setAside':
           return covers(event.proposal) ? moment(event.type, event.proposal, event.why) : [];
+        case 'restored':
+          return [...event.back, ...event.aside].some((moved) => now(moved.measure) === measure) ? moment('restored', null, event.why) : [];
         case 'voteCast':
           return now(event.measure) === measure && covers(event.proposal) ? moment(event.vote ?? 'voteTaken', event.proposal, '') : [];
         case 'commented': {
@@ -73,16 +76,4 @@ export function measureHistory(entries: readonly LogEntry[], measure: number): H
       }
     });
   });
-}
-
-/** For each row the measures of the editions laid over after it, in order. */
-function laidOverAfter(entries: readonly LogEntry[]): (readonly number[])[][] {
-  let later: (readonly number[])[] = [];
-  const after: (readonly number[])[][] = [];
-  for (let index = entries.length - 1; index >= 0; index -= 1) {
-    after[index] = later;
-    const laid = entries[index]!.events.flatMap((event) => (event.type === 'laidOver' ? [event.measures] : []));
-    if (laid.length) later = [...laid, ...later];
-  }
-  return after;
 }

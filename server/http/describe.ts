@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
 import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { NewErratumBody } from '../../core/archive/erratum.ts';
+import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { PaperName } from '../../core/print/paper.ts';
@@ -58,6 +60,22 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], paper: PaperName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },
   { method: 'post', path: '/api/works/{work}/prints', summary: 'Several parts, each for several readers, as a zip; what cannot be printed is said in it.', body: PrintsAsked, answers: 'application/zip' },
   { method: 'get', path: '/api/parts/{part}/changes', summary: 'What was inked in: measure, what, who, when, why.', query: { form: ['csv', 'text'] }, answers: 'text/csv' },
+  { method: 'get', path: '/api/parts/{part}/revisions', summary: 'The states of a part worth going back to: ink changed, a stage was reached.' },
+  { method: 'get', path: '/api/parts/{part}/revisions/{seq}', summary: 'The marks that stood after a row of the log.' },
+  { method: 'get', path: '/api/parts/{part}/difference', summary: 'What differs between the marks after two rows of the log, by measure and seat.', query: { from: [], to: [] } },
+  { method: 'get', path: '/api/parts/{part}/erasures', summary: 'What has to be erased from hired material, by measure and desk.', answers: 'text/csv' },
+  { method: 'get', path: '/api/archive', summary: 'The sets of marks that were put by: work, edition, ensemble, conductor, season.' },
+  { method: 'post', path: '/api/archive', summary: 'Takes in an archive that was exported, all of it or nothing; sets that are here already stay.', body: 'file' },
+  { method: 'get', path: '/api/archive/export', summary: 'The whole archive as a zip of MusicXML and JSON.', answers: 'application/zip' },
+  { method: 'get', path: '/api/archive.schema.json', summary: 'What a set.json of the archive may hold.', answers: 'application/schema+json' },
+  { method: 'post', path: '/api/works/{work}/keep', summary: 'Puts the marks of a work by, under an ensemble, a conductor and a season.', body: KeepBody },
+  { method: 'get', path: '/api/works/{work}/offers', summary: 'Sets of earlier seasons that fit the work by heading or by music.' },
+  { method: 'post', path: '/api/works/{work}/bring-in', summary: 'Lays the marks of an earlier season on the parts, as slips or inked in at once.', body: BringInBody },
+  { method: 'get', path: '/api/works/{work}/travel', summary: 'Passages of the other parts that play what one part plays, and could be bowed alike.', query: { from: [] } },
+  { method: 'post', path: '/api/works/{work}/travel', summary: 'Lays the bows of chosen passages as slips with their source.', body: TravelBody },
+  { method: 'get', path: '/api/works/{work}/errata', summary: 'Wrong notes of the editions, apart from all bowings.', query: { form: ['json', 'csv'] } },
+  { method: 'post', path: '/api/parts/{part}/errata', summary: 'Writes down a wrong note: what the edition says and what it should say.', body: NewErratumBody },
+  { method: 'put', path: '/api/errata/{erratum}/settled', summary: 'Says that a wrong note was put right in the edition, or was not after all.' },
   { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
   { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },

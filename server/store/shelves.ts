@@ -1,5 +1,7 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
+import type { ErratumView } from '../../core/archive/erratum.ts';
+import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { SectionSettings } from '../../core/agreement/wire/http.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
@@ -42,6 +44,8 @@ export interface Shelves {
   editions: Map<string, NewEdition>;
   parts: Map<string, MemoryPart>;
   refused: Map<string, RefusedOperation>;
+  kept: Map<string, KeptSet>;
+  errata: Map<string, ErratumView & { work: string }>;
 }
 
 export const emptyShelves = (): Shelves => ({
@@ -59,6 +63,8 @@ export const emptyShelves = (): Shelves => ({
   editions: new Map(),
   parts: new Map(),
   refused: new Map(),
+  kept: new Map(),
+  errata: new Map(),
 });
 
 export const hex = (hash: Uint8Array): string => Buffer.from(hash).toString('hex');

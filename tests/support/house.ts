@@ -13,6 +13,7 @@ export interface Reply {
   status: number;
   headers: Record<string, unknown>;
   text: string;
+  raw: Buffer;
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a test reads into whatever came
   json: any;
 }
@@ -69,7 +70,7 @@ function visit(app: FastifyInstance, start: string): Visitor {
     const set = reply.headers['set-cookie'];
     if (set !== undefined) cookie = String(set).split(';')[0]!;
     const json: unknown = String(reply.headers['content-type']).startsWith('application/json') ? reply.json() : undefined;
-    return { status: reply.statusCode, headers: reply.headers, text: reply.body, json };
+    return { status: reply.statusCode, headers: reply.headers, text: reply.body, raw: reply.rawPayload, json };
   }
   return {
     get: (path, headers = {}) => send('GET', path, undefined, headers),

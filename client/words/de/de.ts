@@ -1,6 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
 import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
@@ -58,7 +59,7 @@ export const de = {
     where: (where) => `Wo: ${where}.`,
     say: (incident) => `Nennen Sie der Bibliothek: ${incident}.`,
   },
-  places: { label: 'Orte', shelf: 'Regal', folder: 'Mappe', stand: 'Notenpult', section: 'Gruppe', rules: 'Regeln', changed: 'Was anders ist' },
+  places: { label: 'Orte', shelf: 'Regal', folder: 'Mappe', stand: 'Notenpult', section: 'Gruppe', rules: 'Regeln', revisions: 'Frühere Stände', archive: 'Archiv', changed: 'Was anders ist' },
   rules,
   changed,
   stages: STAGES,
@@ -121,6 +122,10 @@ export const de = {
   plan,
   piece,
   prints,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
 import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
@@ -58,7 +59,7 @@ export const fr = {
     where: (where) => `Où : ${where}.`,
     say: (incident) => `À dire au bibliothécaire : ${incident}.`,
   },
-  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles', changed: 'Ce qui a changé' },
+  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles', revisions: 'États antérieurs', archive: 'Archives', changed: 'Ce qui a changé' },
   rules,
   changed,
   stages: STAGES,
@@ -121,6 +122,10 @@ export const fr = {
   plan,
   piece,
   prints,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

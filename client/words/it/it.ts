@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
 import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
@@ -58,7 +59,7 @@ export const it = {
     where: (where) => `Dove: ${where}.`,
     say: (incident) => `Da dire all’archivista: ${incident}.`,
   },
-  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', changed: 'Che cosa è cambiato' },
+  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', revisions: 'Stati precedenti', archive: 'Archivio storico', changed: 'Che cosa è cambiato' },
   rules,
   changed,
   stages: STAGES,
@@ -121,6 +122,10 @@ export const it = {
   plan,
   piece,
   prints,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,
