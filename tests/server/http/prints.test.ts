@@ -26,7 +26,7 @@ beforeEach(async () => {
       },
     },
   });
-  [librarian, principal, player] = await Promise.all([laid.librarian, laid.principal, laid.player].map((person) => house.signIn(person)));
+  [librarian, principal, player] = await Promise.all([house.signIn(laid.librarian), house.signIn(laid.principal), house.signIn(laid.player)]);
 });
 afterEach(() => house.close());
 
