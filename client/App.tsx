@@ -1,15 +1,10 @@
-import { lazy, Suspense, useEffect, useSyncExternalStore, type ReactNode } from 'react';
+import { Suspense, useEffect, useSyncExternalStore, type ReactNode } from 'react';
+import { FolderPlace, RulesPlace, SectionPlace, StandPlace } from './places.ts';
 import { usePlace } from './router.ts';
 import { ShelfPlace } from './views/shelf/ShelfPlace.tsx';
 import { SignIn } from './views/signIn/SignIn.tsx';
-import { StandPlace } from './views/stand/StandPlace.tsx';
 import { languageNow, onLanguage } from './words/language.ts';
 import { words } from './words/words.ts';
-
-/** Where nobody begins is fetched by who goes there; the rules bring the whole checker with them. */
-const FolderPlace = lazy(async () => ({ default: (await import('./views/folder/FolderPlace.tsx')).FolderPlace }));
-const SectionPlace = lazy(async () => ({ default: (await import('./views/section/SectionPlace.tsx')).SectionPlace }));
-const RulesPlace = lazy(async () => ({ default: (await import('./views/rules/RulesPlace.tsx')).RulesPlace }));
 
 /** The place one is at, in the language that is spoken; another language draws it anew. */
 export function App(): ReactNode {

@@ -4,8 +4,8 @@ import type { Part } from '../../core/music/part.ts';
 import { checker, type Checker } from './checker.ts';
 import type { NamedSection } from './othersSent.ts';
 
-/** Chosen, not measured: long enough for the next key of a run of figures. */
-const PAUSE_MS = 150;
+/** Chosen, not measured: long enough for the next key of a run of figures, so that nothing is checked while one writes. */
+const PAUSE_MS = 300;
 
 /** The checker of the part on the stand. */
 export function useChecker(part: Part): Checker | null {

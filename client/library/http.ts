@@ -12,8 +12,23 @@ export class Refused extends Error {
   }
 }
 
-async function send(path: string, init: RequestInit): Promise<Response> {
-  const response = await fetch(`/api${path}`, { credentials: 'same-origin', ...init }).catch(() => {
+const early = new Map<string, Promise<Response>>();
+
+/** Asks before anybody is there for the answer: the first who asks the same gets it. */
+export function askEarly(path: string): void {
+  const answer = fetch(`/api${path}`, { credentials: 'same-origin' });
+  answer.catch(() => undefined);
+  early.set(path, answer);
+}
+
+function takeEarly(path: string): Promise<Response> | undefined {
+  const answer = early.get(path);
+  early.delete(path);
+  return answer;
+}
+
+async function send(path: string, init: RequestInit, asked = fetch(`/api${path}`, { credentials: 'same-origin', ...init })): Promise<Response> {
+  const response = await asked.catch(() => {
     throw new Refused({ code: 'NO_LINE', text: words.trouble.noLine }, 0);
   });
   if (response.ok) return response;
@@ -22,11 +37,11 @@ async function send(path: string, init: RequestInit): Promise<Response> {
 }
 
 export async function getJson<T>(path: string): Promise<T> {
-  return (await (await send(path, {})).json()) as T;
+  return (await (await send(path, {}, takeEarly(path))).json()) as T;
 }
 
 export async function getText(path: string): Promise<string> {
-  return (await send(path, {})).text();
+  return (await send(path, {}, takeEarly(path))).text();
 }
 
 export async function sendJson<T>(method: 'POST' | 'PUT', path: string, body: unknown): Promise<T> {

@@ -1,15 +1,19 @@
 import { forgetPlaces } from '../ui/remembered.ts';
 import { Refused } from './http.ts';
 import { forgetKept } from './kept/library.ts';
-import { hangUp } from './line.ts';
 import { signOut } from './shelf.ts';
 
 /** Somebody left while the library could not hear of it. */
 const KEY = 'bowline/leaving';
 
+const leavers = new Set<() => void>();
+
+/** `left` is called whenever somebody leaves, before anything of theirs is cleared away. */
+export const onLeaving = (left: () => void): void => void leavers.add(left);
+
 /** Whoever was here is gone from this browser: nothing of theirs is read by the next. */
 export async function clearDesk(): Promise<void> {
-  hangUp();
+  for (const left of leavers) left();
   forgetPlaces();
   localStorage.removeItem(KEY);
   await forgetKept();

@@ -2,6 +2,7 @@ import { browserQueue } from '../agreement/browserQueue.ts';
 import { systemClock } from '../agreement/clock.ts';
 import { connect, type Connection } from '../agreement/connection.ts';
 import { socketWire } from '../agreement/socketWire.ts';
+import { onLeaving } from './leave.ts';
 
 let open: Connection | null = null;
 
@@ -11,10 +12,10 @@ export function libraryLine(): Connection {
   return open;
 }
 
-/** Signed out or in as another: the next part opens a new line. */
-export function hangUp(): void {
+// Signed out or in as another: the next part opens a new line.
+onLeaving(() => {
   open?.close();
   open = null;
-}
+});
 
 export const unsent = browserQueue();

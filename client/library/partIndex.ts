@@ -52,15 +52,6 @@ export function findMeasure({ part }: PartIndex, said: string): number | null {
   return found?.ordinal ?? null;
 }
 
-/** Quarters in a beat of the measure. */
-export function beatOf({ time }: Measure): ExactTime {
-  if (!time) return 1;
-  const [beats, type] = [Number(time.beats), Number(time.beatType)];
-  const compound = beats > 3 && beats % 3 === 0 && type >= 8;
-  if (compound) return type === 8 ? '3/2' : `${12}/${type}`;
-  return type <= 4 ? 4 / type : `4/${type}`;
-}
-
 /** Where in its note a change lies, from 0 (as it begins) to 1. */
 export function shareOf(after: ExactTime, { duration }: Note): number {
   const whole = quarters(duration);

@@ -1,7 +1,11 @@
 import { useSyncExternalStore } from 'react';
+import { firstScreen } from './firstScreen.ts';
 
 /** How often it is looked, in milliseconds: pages stay open all day. Chosen, not measured. */
 const LOOK_AGAIN = 10 * 60 * 1000;
+
+/** How long the first screen goes before everything else, in milliseconds. Chosen, not measured. */
+const PATIENCE = 15_000;
 
 const listeners = new Set<() => void>();
 let newer = false;
@@ -36,8 +40,8 @@ export function keepPage(): void {
   if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker.addEventListener('controllerchange', () => void look());
   const register = () => navigator.serviceWorker.register('/sw.js').then((made) => (registration = made)).catch(() => undefined);
-  if (document.readyState === 'complete') void register();
-  else addEventListener('load', () => void register(), { once: true });
+  const loaded = new Promise<void>((resolve) => (document.readyState === 'complete' ? resolve() : addEventListener('load', () => resolve(), { once: true })));
+  void Promise.all([loaded, firstScreen(PATIENCE)]).then(register);
 }
 
 /** True when the library has a newer page than this one. */

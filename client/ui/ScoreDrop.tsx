@@ -1,7 +1,7 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { words } from '../words/words.ts';
 
-const KINDS = /\.(musicxml|xml|mxl)$/i;
+const KINDS = /\.(musicxml|xml|mxl|mei)$/i;
 
 /** Chooses a score file, or takes one that is dropped anywhere on the page. */
 export function ScoreDrop({ word, cap, dropping, onFile, onWrong }: { word: string; cap?: string; dropping: boolean; onFile(file: File): void; onWrong(): void }): ReactNode {
@@ -31,7 +31,7 @@ export function ScoreDrop({ word, cap, dropping, onFile, onWrong }: { word: stri
         {cap ? <small aria-hidden="true">{cap}</small> : null}
       </button>
       <input
-        ref={input} type="file" className="offstage" tabIndex={-1} accept=".musicxml,.xml,.mxl" aria-label={word}
+        ref={input} type="file" className="offstage" tabIndex={-1} accept=".musicxml,.xml,.mxl,.mei" aria-label={word}
         onChange={(event) => {
           take.current(event.target.files?.[0]);
           event.target.value = '';

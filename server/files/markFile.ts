@@ -16,7 +16,7 @@ export const MEDIA_TYPES: Record<FileForm, string> = { musicxml: 'application/vn
 export async function markFile(bytes: Uint8Array, file: OpenedFile, parts: readonly MarkedPart[], superseded: 'keep' | 'hide', form: FileForm): Promise<{ ok: true; bytes: Uint8Array } | { ok: false; fault: DocumentFault }> {
   const merged = mergeMarks(file.text, { parts, superseded, expressible: expressible(file.encoding) });
   if (!merged.ok) return merged;
-  const sameForm = (form === 'mxl') === (file.archive !== null);
+  const sameForm = !file.fromMei && (form === 'mxl') === (file.archive !== null);
   if (sameForm && merged.text === file.text) return { ok: true, bytes };
   const score = encode(merged.text, file.encoding);
   return { ok: true, bytes: form === 'mxl' ? await packMxl(score, file.archive) : score };

@@ -1,4 +1,5 @@
 import type { DocumentFault } from '../../core/musicxml/fault.ts';
+import { isMei, musicXmlFromMei } from '../../core/mei/musicXmlFromMei.ts';
 import { CONTAINER, rootPath } from './container.ts';
 import { decode, type Encoding, encodingOf } from './encoding.ts';
 import { FileError } from './fileFault.ts';
@@ -11,24 +12,32 @@ export interface OpenedFile {
   encoding: Encoding;
   /** The archive it came in, null for a plain file. */
   archive: { bytes: Buffer; root: string } | null;
+  /** It came as MEI: the text is the same music as MusicXML, in UTF-8. */
+  fromMei: boolean;
 }
 
 export type Opened = ({ ok: true } & OpenedFile) | { ok: false; fault: DocumentFault };
 
 /**
- * Opens an uploaded score. The first bytes decide whether it is an archive, not its name.
- * Returns the fault when it is neither XML nor a .mxl within the caps.
+ * Opens an uploaded score. The first bytes decide whether it is an archive, not its name; an MEI score is given as MusicXML.
+ * Returns the fault when it is neither XML nor a .mxl within the caps, or MEI without a score that can be read.
  */
 export async function openFile(bytes: Uint8Array, fileName: string): Promise<Opened> {
   try {
-    return { ok: true, ...(await opened(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), fileName)) };
+    return asMusicXml(await opened(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), fileName));
   } catch (error) {
     if (error instanceof FileError) return { ok: false, fault: error.fault };
     throw error;
   }
 }
 
-async function opened(bytes: Buffer, fileName: string): Promise<OpenedFile> {
+function asMusicXml(file: Omit<OpenedFile, 'fromMei'>): Opened {
+  if (!isMei(file.text)) return { ok: true, ...file, fromMei: false };
+  const read = musicXmlFromMei(file.text);
+  return read.ok ? { ok: true, text: read.text, encoding: { name: 'utf8', mark: false }, archive: null, fromMei: true } : read;
+}
+
+async function opened(bytes: Buffer, fileName: string): Promise<Omit<OpenedFile, 'fromMei'>> {
   if (bytes.length === 0) throw new FileError('EMPTY', `"${fileName}" is empty. Save the score again and send that file.`);
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) {
     const entries = await zipDirectory(bytes);

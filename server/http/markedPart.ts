@@ -1,4 +1,5 @@
 import { factsOf } from '../../core/agreement/facts.ts';
+import { placeIn } from '../../core/agreement/seating.ts';
 import type { AgreementState, PartFacts } from '../../core/agreement/state.ts';
 import type { SectionView } from '../../core/agreement/wire/http.ts';
 import type { Person } from '../store/people.ts';
@@ -17,8 +18,9 @@ export interface MarkedPart {
 export async function markedPart({ store, authority }: Deps, id: string, person: Person): Promise<MarkedPart> {
   const part = await store.library.part(id);
   if (!part) throw notFound('part');
-  const leads = (await store.people.memberships(person.id)).some((membership) => membership.section === part.section && membership.role === 'principal');
+  const section = await store.sections.ofPart(part.id);
+  const leads = section !== null && placeIn(section, person.id)?.principal;
   if (!person.librarian && !leads) throw trouble(403, 'NOT_YOUR_EXPORT', 'Marked parts are given out by the librarian or the principal of the section. Ask one of them.');
-  const [current, section] = await Promise.all([authority.current(part.id), part.section ? store.sections.byId(part.section) : null]);
-  return { part, section, state: current!.state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
+  const { state } = (await authority.current(part.id))!;
+  return { part, section, state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
 }

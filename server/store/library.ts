@@ -1,4 +1,5 @@
-import type { Shelf, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
 
 export interface NewEdition {
@@ -25,19 +26,18 @@ export interface StoredPart {
   head: number;
 }
 
-export type ProgrammeRow = Omit<Shelf['programmes'][number], 'works'>;
-
 export interface Library {
-  addProgramme(programme: Omit<ProgrammeRow, 'id'>): Promise<ProgrammeRow>;
-  programmes(): Promise<Shelf['programmes']>;
+  addProgramme(programme: ProgrammeBody): Promise<ProgrammeView>;
+  /** False when there is no such programme. */
+  setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
+  programme(id: string): Promise<ProgrammeView | null>;
+  programmes(): Promise<ProgrammeView[]>;
   /** All or nothing. null when there is no such programme. */
   addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[]): Promise<WorkView | null>;
   /** Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. */
   addEdition(work: string, edition: NewEdition, changed: { id: string; content: Part }[], added: NewPart[]): Promise<WorkView>;
   work(id: string): Promise<WorkView | null>;
   part(id: string): Promise<StoredPart | null>;
-  /** Id of the section on whose stands it lies. */
-  sectionOf(part: string): Promise<string | null>;
   partsOf(work: string): Promise<StoredPart[]>;
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;

@@ -38,6 +38,8 @@ describe('how the part lies on the stand', { timeout: 240_000 }, () => {
     const before = await systems();
     await player.press('>', '>');
     await player.sentence().filter({ hasText: '145 percent' }).waitFor();
+    // Until the new lines come the old ones stand, whole.
+    await expect.poll(systems, { timeout: 120_000 }).not.toBe(before);
     await whole();
     const larger = await systems();
     expect(larger).toBeGreaterThan(before);

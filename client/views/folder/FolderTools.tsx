@@ -14,12 +14,14 @@ interface Props {
   me: Me;
   programme: string;
   cell: Cell | null;
+  /** May say how far the part has come. */
+  leads: boolean;
   act: Act;
   say(sentence: string | null): void;
 }
 
 /** What can be done to the part in hand, and how a score comes into the folder. */
-export function FolderTools({ me, programme, cell, act, say }: Props): ReactNode {
+export function FolderTools({ me, programme, cell, leads, act, say }: Props): ReactNode {
   const wrong = useCallback(() => say(words.score.wrongKind), [say]);
   const lay = (file: File) => {
     say(`${words.score.reading(file.name)} ${words.score.readingSub}`);
@@ -40,7 +42,6 @@ export function FolderTools({ me, programme, cell, act, say }: Props): ReactNode
     });
   };
   const part = cell?.part;
-  const leads = me.librarian || me.memberships.some(({ section, role }) => section === part?.section?.id && role === 'principal');
   const stage = part ? STAGES.indexOf(part.stage) : 0;
   const next = STAGES[stage + 1];
   const before = STAGES[stage - 1];

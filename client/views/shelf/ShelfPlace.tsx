@@ -1,4 +1,5 @@
-import type { ReactNode } from 'react';
+import { lazy, Suspense, type ReactNode } from 'react';
+import { sectionsOf } from '../../../core/agreement/seating.ts';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf } from '../../library/shelf.ts';
 import { fetchWaiting } from '../../library/waiting.ts';
@@ -14,11 +15,11 @@ import { WaitingList } from '../waiting/WaitingList.tsx';
 import { Languages } from './Languages.tsx';
 import { Letters } from './Letters.tsx';
 import { MyHand } from './MyHand.tsx';
-import { NewProgramme } from './NewProgramme.tsx';
-import { People } from './People.tsx';
 import { ProgrammeRow } from './ProgrammeRow.tsx';
-import { Sections } from './Sections.tsx';
 import { ShelfTools } from './ShelfTools.tsx';
+
+/** Few who come to the Shelf keep the library. */
+const Librarian = lazy(async () => ({ default: (await import('./Librarian.tsx')).Librarian }));
 
 /** All programmes; for the librarian also the people and sections they are for. */
 export function ShelfPlace({ place }: { place: Place }): ReactNode {
@@ -43,18 +44,16 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
           <>
             <ul className="programmes">
               {value.shelf.programmes.map((programme) => (
-                <ProgrammeRow key={programme.id} programme={programme} />
+                <ProgrammeRow key={programme.id} programme={programme} mine={sectionsOf(value.shelf.sections, programme.seatings, value.me.id)} />
               ))}
             </ul>
             {waiting.value ? <WaitingList parts={waiting.value.parts} /> : null}
             <MyHand act={act} />
             <Letters act={act} />
             {librarian ? (
-              <div className="librarian">
-                <NewProgramme act={act} />
-                <Sections sections={value.shelf.sections} people={value.shelf.people} act={act} />
-                <People people={value.shelf.people} act={act} />
-              </div>
+              <Suspense>
+                <Librarian shelf={value.shelf} act={act} />
+              </Suspense>
             ) : null}
             <p className="foot">
               <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>

@@ -1,12 +1,12 @@
-import { useCallback, useEffect, useMemo, useRef, type CSSProperties, type ReactNode } from 'react';
-import { useEngraving } from '../../engraving/useEngraving.ts';
-import { paperSizesFor, sizesFor } from '../../engraving/sizes.ts';
+import { useCallback, useEffect, useMemo, useRef, type CSSProperties, type Dispatch, type ReactNode } from 'react';
+import type { EngravingSnapshot, EngravingStore } from '../../engraving/engraving.ts';
 import { useFolderOf } from '../../library/useFolderOf.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
 import { go, type Place } from '../../router.ts';
 import type { Command } from '../../tools/keys.ts';
+import type { View, ViewAction } from '../../tools/view/reducer.ts';
 import { Head } from '../../ui/Head.tsx';
-import { useWindowSize } from '../../ui/useWindowSize.ts';
+import { useAfterPaint } from '../../ui/useAfterPaint.ts';
 import { words } from '../../words/words.ts';
 import { perform } from './commands.ts';
 import { Glyphs } from './Glyphs.tsx';
@@ -20,17 +20,23 @@ import { useKeys } from './useKeys.ts';
 import { useSeen } from './useSeen.ts';
 import { useUnderneath } from './underneath/useUnderneath.ts';
 import { usePinch } from './view/usePinch.ts';
-import { useView } from './view/useView.ts';
+
+/** How the part lies here, and what of it is engraved that way; sizes as in client/engraving/sizes.ts. */
+interface Lies {
+  sp: number;
+  music: number;
+  lie: View;
+  turn: Dispatch<ViewAction>;
+  store: EngravingStore | null;
+  engraved: EngravingSnapshot;
+}
 
 /** The stand: the part's pages, and the ledge. Nothing else. */
-export function Stand({ opened, text, place }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }> }): ReactNode {
+export function Stand({ opened, text, place, lies }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }>; lies: Lies }): ReactNode {
   const { view, snapshot } = opened;
-  const desk = useDesk(opened, place.measure);
+  const desk = useDesk(opened, place);
   useFolderOf(view.work.id);
-  const size = useWindowSize();
-  const [lie, turn] = useView();
-  const { sp, music, spacing } = (lie.form === 'paper' ? paperSizesFor : sizesFor)(size.width, size.height, lie.zoom);
-  const { store, engraved } = useEngraving(text, music, spacing);
+  const { sp, music, lie, turn, store, engraved } = lies;
   const pages = useRef<HTMLElement>(null);
   const seen = useSeen(pages, engraved);
   const underneath = useUnderneath(desk, engraved, music);
@@ -72,9 +78,9 @@ export function Stand({ opened, text, place }: { opened: OpenedPart; text: strin
   useKeys(onCommand, desk.line !== null);
 
   const here = desk.caret.at === null ? null : (desk.facts.notes.get(desk.caret.at) ?? null);
-  useEffect(() => {
+  useAfterPaint(useCallback(() => {
     if (here !== null) go({ at: 'stand', part: view.id, measure: here }, { replace: true });
-  }, [here, view.id]);
+  }, [here, view.id]));
   const nearest = useMemo(() => engraved.systems.findIndex(({ first, last }) => here !== null && first <= here && here <= last), [engraved.systems, here]);
   useEffect(() => {
     if (nearest >= 0) store?.near(nearest);

@@ -6,13 +6,16 @@ import { usePartSession } from '../../library/usePartSession.ts';
 import type { Place } from '../../router.ts';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { warmEngraver } from '../../engraving/worker.ts';
-import { sizesFor } from '../../engraving/sizes.ts';
+import { paperSizesFor, sizesFor } from '../../engraving/sizes.ts';
+import { useEngraving } from '../../engraving/useEngraving.ts';
+import { firstScreenShown } from '../../offline/firstScreen.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { Stand } from './Stand.tsx';
+import { useView } from './view/useView.ts';
 
-/** Fetches the part for the stand; its staff stands at once, empty. */
+/** Fetches the part for the stand; its staff stands at once, empty. It is engraved as soon as its notes are there, whatever else is still on its way. */
 export function StandPlace({ place }: { place: Extract<Place, { at: 'stand' }> }): ReactNode {
   const { opened, fault } = usePartSession(place.part);
   const edition = opened?.view.part;
@@ -25,14 +28,20 @@ export function StandPlace({ place }: { place: Extract<Place, { at: 'stand' }> }
   }, [edition, again]);
   useEffect(warmEngraver, []);
   const { width, height } = useWindowSize();
-  if (opened) return <Stand key={opened.view.id} opened={opened} text={text} place={place} />;
-  const { music } = sizesFor(width, height);
+  const [lie, turn] = useView();
+  const sizes = (lie.form === 'paper' ? paperSizesFor : sizesFor)(width, height, lie.zoom);
+  const { store, engraved } = useEngraving(text, sizes.music, sizes.spacing);
+  const rests = engraved.whole || engraved.failed !== null || fault !== null;
+  useEffect(() => {
+    if (rests) firstScreenShown();
+  }, [rests]);
+  if (opened) return <Stand key={opened.view.id} opened={opened} text={text} place={place} lies={{ ...sizes, lie, turn, store, engraved }} />;
   return (
     <>
       <main className="pages">
         <div className="systems waiting">
           {Array.from({ length: 5 }, (_, i) => (
-            <EmptyStaff key={i} width={music} />
+            <EmptyStaff key={i} width={sizes.music} />
           ))}
         </div>
       </main>

@@ -89,7 +89,7 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
           </text>
         ))}
       </g>
-      <HitAreas geometry={geometry} selected={selected} label={props.label} onNote={props.onNote} top={top} height={up + down + 4} />
+      <HitAreas geometry={geometry} selected={selected} label={props.label} onNote={props.onNote} onMeasure={props.onMeasure} top={top} height={up + down + 4} />
     </svg>
   );
 }, sameProps);

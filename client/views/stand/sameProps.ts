@@ -9,7 +9,8 @@ const same = (a: unknown, b: unknown): boolean => Object.is(a, b) || (typeof a =
 export function sameProps<Props extends object>(before: Props, after: Props): boolean {
   return (Object.keys(after) as (keyof Props)[]).every((name) => {
     const [a, b] = [before[name], after[name]];
-    if (!Array.isArray(a) || !Array.isArray(b)) return Object.is(a, b);
+    if (Object.is(a, b)) return true;
+    if (!Array.isArray(a) || !Array.isArray(b)) return false;
     return a.length === b.length && a.every((one, i) => same(one, b[i]));
   });
 }

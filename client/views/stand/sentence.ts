@@ -1,11 +1,13 @@
 import { markWords, seatWords } from '../../../core/music/markWords.ts';
+import type { MarkInForce } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
 import type { Mark } from '../../../core/music/mark.ts';
-import { beatOf, numberOf } from '../../library/partIndex.ts';
+import { beatOf } from '../../../core/music/metre.ts';
+import { numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
-import { findingText } from '../findingText.ts';
-import { findingHere } from './findingHere.ts';
+import { findingText, whyText } from '../findingText.ts';
+import { findingHere, hereIn } from './findingHere.ts';
 import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
 import { rangeOf } from './standing.ts';
@@ -18,12 +20,25 @@ export const measureName = ({ index }: Desk, ordinal: number): string => {
 /** What a slip is called: the measure it begins in, and its letter. */
 export const slipName = (desk: Desk, { from, letter }: Pick<Proposal, 'from' | 'letter'>): string => `${measureName(desk, from)}${letter}`;
 
+const byNote = new WeakMap<readonly MarkInForce[], ReadonlyMap<string, readonly MarkInForce[]>>();
+
+/** What of `marks` stands on a note. Every note of a system asks, and each of them of the same list. */
+function onNote(marks: readonly MarkInForce[], note: string): readonly MarkInForce[] {
+  let known = byNote.get(marks);
+  if (!known) {
+    const all = new Map<string, MarkInForce[]>();
+    for (const mark of marks) all.set(mark.note, [...(all.get(mark.note) ?? []), mark]);
+    byNote.set(marks, (known = all));
+  }
+  return known.get(note) ?? [];
+}
+
 function marksOn(desk: Desk, note: string): string[] {
   const placed = desk.index.notes.get(note)!;
   const beat = beatOf(placed.measure);
   const say = ({ value }: Mark) => markWords(value, beat, words.marks);
   const draft = desk.pencil.draft.filter((mark) => mark.note === note);
-  const standing = desk.inForce.filter((mark) => mark.note === note && !draft.some(({ value }) => value === mark.value));
+  const standing = onNote(desk.inForce, note).filter((mark) => !draft.some(({ value }) => value === mark.value));
   return [
     ...placed.note.technical.filter(({ hidden }) => !hidden).map(({ name, value }) => words.printed([words.technical[name] ?? name.replace('-', ' '), value].filter(Boolean).join(' '))),
     ...standing.map((mark) => (mark.seats === 'all' ? say(mark) : `${say(mark)} ${words.seat.forSome(seatWords(mark.seats, words.marks))}`)),
@@ -59,11 +74,13 @@ export function subSentence(desk: Desk, engraving: string | null): string | null
   const { snapshot, pencil, state } = desk;
   if (snapshot.status === 'away') return `${words.away(snapshot.waiting.length)} ${words.awaySub}`;
   const range = rangeOf(pencil.draft, desk.facts);
-  if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);
+  const here = hereIn(desk);
+  // A draft elsewhere does not hide what is to be watched where one stands.
+  if (range && !(finding && (here < range.from || range.to < here))) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   if (finding) {
     const text = findingText(finding, (ordinal) => measureName(desk, ordinal));
-    return desk.caret.open === finding.measure ? text : [text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+    return desk.caret.open === finding.measure ? text : [text, whyText(finding.rule, desk.checker?.why(finding.rule))].filter(Boolean).join(' ');
   }
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;

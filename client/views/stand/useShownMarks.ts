@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import type { Mark } from '../../../core/music/mark.ts';
@@ -19,16 +19,21 @@ function refusedMarks({ snapshot }: Desk): readonly Mark[] {
 export function useShownMarks(desk: Desk, ranges: EngravingSnapshot['ranges']): readonly (readonly ShownMark[])[] {
   const { state, facts, standing, pencil, caret, index, history } = desk;
   const refused = refusedMarks(desk);
-  const all = useMemo(() => {
-    const draft = new Set(pencil.draft.map(({ note, value }) => `${note} ${value.kind === 'none' ? value.slot : value.kind}`));
-    const left = standing.filter(({ note, value }) => value.kind === 'change' || !draft.has(`${note} ${value.kind}`));
-    return [
-      ...inked(left, caret.seat, index),
+  const measureOf = useCallback(({ note }: { note: string }) => facts.notes.get(note) ?? 0, [facts]);
+  // Of a whole part only few systems change from key to key: the others keep the very list they had.
+  const ink = useMemo(() => bySystem(ranges, inked(standing, caret.seat, index), measureOf), [ranges, standing, caret.seat, index, measureOf]);
+  const written = useMemo(() => {
+    const all = [
       ...pencilled(pencil.draft, caret.seat === 'all' ? 'all' : [caret.seat], standing, index),
       ...pencilled(pencil.alone, 'all', standing, index, 'private'),
       ...pencilled(refused, 'all', standing, index, 'aside'),
       ...(history ? gone(state, index) : []),
     ];
-  }, [state, standing, pencil.draft, pencil.alone, caret.seat, index, history, refused]);
-  return useMemo(() => bySystem(ranges, all, ({ note }) => facts.notes.get(note) ?? 0), [ranges, all, facts]);
+    return bySystem(ranges, all, measureOf);
+  }, [ranges, state, standing, pencil.draft, pencil.alone, caret.seat, index, history, refused, measureOf]);
+  return useMemo(() => {
+    const over = new Set(pencil.draft.map(({ note, value }) => `${note} ${value.kind === 'none' ? value.slot : value.kind}`));
+    const left = ({ note, value }: ShownMark) => value.kind === 'change' || !over.has(`${note} ${value.kind}`);
+    return ink.map((marks, i) => (written[i]!.length ? [...marks.filter(left), ...written[i]!] : marks));
+  }, [ink, written, pencil.draft]);
 }

@@ -52,7 +52,7 @@ export const score = {
   notLaid: (name) => `${name} non è stato messo nella cartella. `,
   correct: 'posare una partitura corretta',
   corrected: (kept, added, removed) => `Corretta: ${kept} note tenute con i loro segni, ${added} nuove, ${removed} tolte.`,
-  wrongKind: 'Questo non è un file MusicXML. Ne scelga uno che finisce in .musicxml, .xml o .mxl.',
+  wrongKind: 'Questo non è né MusicXML né MEI. Scelga un file che finisce in .musicxml, .xml, .mxl o .mei.',
 } satisfies Words['score'];
 
 /** In the folder. */
@@ -121,6 +121,7 @@ export const section = {
   apart: (seconds, desk) => `I compagni cambiano più vicini al leggio ${desk}: a ${comma(seconds)} s l’uno dall’altro.`,
   nobody: 'nessuno',
   seating: 'Chi siede dove',
+  seatsOnShelf: 'I posti si assegnano sullo scaffale, sotto «Sezioni».',
   table: 'Lo stesso in una tabella',
   seat: 'Posto',
   changes: 'Cambi d’arco',

@@ -4,7 +4,7 @@ import { RETAKE_REST } from '../strokes.ts';
 import type { StrokeFacts } from './facts.ts';
 import { isHookable } from './hooks.ts';
 import type { Bowing } from './inferDirections.ts';
-import { metricLevel } from './metre.ts';
+import { metricLevel } from '../../music/metre.ts';
 import type { Measure } from '../../music/part.ts';
 import { quarters } from '../../music/time.ts';
 

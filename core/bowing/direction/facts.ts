@@ -3,7 +3,7 @@ import type { Seconds } from '../../music/seconds.ts';
 import { quarters } from '../../music/time.ts';
 import { bowDynamic, type Dynamic } from '../bowLength.ts';
 import type { Direction, Stroke } from '../strokes.ts';
-import { metricLevel, type MetricLevel } from './metre.ts';
+import { metricLevel, type MetricLevel } from '../../music/metre.ts';
 import { swellOver, swellsOf } from './swells.ts';
 
 /** What the costs of a bow's direction look at. */

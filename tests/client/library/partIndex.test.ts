@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { beatOf, findMeasure, indexPart, moveInside, numberOf, shareOf } from '../../../client/library/partIndex.ts';
+import { findMeasure, indexPart, moveInside, numberOf, shareOf } from '../../../client/library/partIndex.ts';
 import { smallPart } from '../../support/smallPart.ts';
 
 const part = smallPart();
 const index = indexPart(part);
-const timed = (beats: string, beatType: string) => beatOf({ ...part.measures[0]!, time: { beats, beatType } });
 
 describe('look-ups of a part', () => {
   it('walks every note that can carry marks, and no rest', () => {
@@ -29,10 +28,6 @@ describe('look-ups of a part', () => {
   it('a note under a slur is known, its first is not', () => {
     const slurred = indexPart({ ...part, slurs: [{ from: 'P1n2', to: 'P1n4' }] });
     expect([...slurred.underSlur]).toEqual(['P1n3', 'P1n4']);
-  });
-
-  it('a beat is what is beaten: a dotted quarter in 6/8, a half in 2/2', () => {
-    expect([timed('4', '4'), timed('2', '2'), timed('6', '8'), timed('3', '8'), timed('9', '16')]).toEqual([1, 2, '3/2', '4/8', '12/16']);
   });
 
   it('a change moves by steps and stays inside its note', () => {

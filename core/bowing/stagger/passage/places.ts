@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import type { Measure } from '../../../music/part.ts';
 import type { Seconds } from '../../../music/seconds.ts';
 import { type ExactTime, exact, fraction, quarters } from '../../../music/time.ts';
-import { metreOf, metricLevel, pickupOf } from '../../direction/metre.ts';
+import { metreOf, metricLevel, pickupOf } from '../../../music/metre.ts';
 import type { BowEvent, Voice } from '../../events.ts';
 import type { Stretch } from './stretch.ts';
 

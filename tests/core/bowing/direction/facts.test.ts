@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { metricLevel } from '../../../../core/bowing/direction/metre.ts';
+import { metricLevel } from '../../../../core/music/metre.ts';
 import { swellOver, swellsOf } from '../../../../core/bowing/direction/swells.ts';
 import { factsIn, inTime } from './bowed.ts';
 

@@ -1,5 +1,6 @@
-import type { Measure } from '../../music/part.ts';
-import { quarters } from '../../music/time.ts';
+import type { Measure } from './part.ts';
+import { exact, quarters, type ExactTime } from './time.ts';
+import Fraction from 'fraction.js';
 
 /** How strong a place of the measure is: 0 its beginning, 1 its middle, 2 another beat, 3 half (or a third) of a beat, 4 finer. */
 export type MetricLevel = 0 | 1 | 2 | 3 | 4;
@@ -15,13 +16,23 @@ interface Metre {
 const CLOSE = 1e-6;
 const falls = (value: number, unit: number): boolean => Math.abs(value / unit - Math.round(value / unit)) < CLOSE;
 
+/** Eighths and shorter in threes, more than one three of them, are beaten in threes: common practice, no source. */
+const isCompound = (beats: number, beatType: number): boolean => beats > 3 && beats % 3 === 0 && beatType >= 8;
+
+const isCount = (value: number): boolean => Number.isInteger(value) && value > 0;
+
+/** Exact length of one beat of a measure, in quarters; a quarter without a time signature of plain numbers. Example: 6/8 and 15/8 are beaten in "3/2", 2/2 in 2. */
+export function beatOf({ time }: Pick<Measure, 'time'>): ExactTime {
+  const [beats, beatType] = [Number(time?.beats), Number(time?.beatType)];
+  if (!isCount(beatType)) return 1;
+  return exact(new Fraction(isCompound(beats, beatType) ? 12 : 4, beatType));
+}
+
 /** Length of a measure and of its beat, in quarters, from its time signature. Example: 6/8 has beats of 3/2 in three parts. */
 export function metreOf({ time, length }: Measure): Metre {
-  const beats = Number(time?.beats);
-  const unit = 4 / Number(time?.beatType);
-  if (!(beats > 0) || !Number.isFinite(unit)) return { whole: quarters(length), beat: 1, parts: 2 };
-  const compound = beats > 3 && beats % 3 === 0 && unit <= 0.5;
-  return { whole: beats * unit, beat: compound ? 3 * unit : unit, parts: compound ? 3 : 2 };
+  const [beats, beatType] = [Number(time?.beats), Number(time?.beatType)];
+  if (!(beats > 0) || !isCount(beatType)) return { whole: quarters(length), beat: 1, parts: 2 };
+  return { whole: (beats * 4) / beatType, beat: quarters(beatOf({ time })), parts: isCompound(beats, beatType) ? 3 : 2 };
 }
 
 /** Quarters that a pick-up measure (the first, or one printed as implicit) lacks before it begins; 0 for every other one. */
