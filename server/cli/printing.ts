@@ -1,5 +1,5 @@
 import { extname, resolve } from 'node:path';
-import { z } from 'zod';
+import type { z } from 'zod';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { PaperName, STAFF } from '../../core/print/paper.ts';
 import type { PrintForm } from '../print/order.ts';
