@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
+import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { PaperName } from '../../core/print/paper.ts';
 import { PrintsAsked } from './prints/copyOf.ts';
-import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
-import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 
 interface Route {
   method: 'get' | 'post' | 'put' | 'delete';

@@ -7,15 +7,19 @@ import type { Deps } from '../deps.ts';
 import type { MarkedPart } from '../markedPart.ts';
 import { trouble } from '../trouble.ts';
 
-const LOOK = { form: z.enum(['pdf', 'svg', 'mei']).default('pdf'), paper: PaperName.default('a4'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
+const LOOK = { paper: PaperName.default('a4'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
 
 /** How one copy is asked for in an address. */
-export const PrintAsked = z.object({ for: Reader.default('section'), ...LOOK });
+export const PrintAsked = z.object({ for: Reader.default('section'), form: z.enum(['pdf', 'svg', 'mei']).default('pdf'), ...LOOK });
 
-/** How several are asked for: every part for every reader named. */
-export const PrintsAsked = z.object({ parts: z.array(z.string().max(64)).min(1).max(40), for: z.array(Reader).min(1).max(60).default(['section']), ...LOOK });
+/** How several are asked for: any readers of any parts, as pages or as files of the source's own kind. */
+export const PrintsAsked = z.object({
+  copies: z.array(z.object({ part: z.string().max(64), for: z.array(Reader).min(1).max(60) })).min(1).max(40),
+  form: z.enum(['pdf', 'svg', 'mei', 'musicxml', 'mxl']).default('pdf'),
+  ...LOOK,
+});
 
-export const SUFFIX = { pdf: '.pdf', svg: '.svg', mei: '.mei' } as const;
+export const SUFFIX = { pdf: '.pdf', svg: '.svg', mei: '.mei', musicxml: '.musicxml', mxl: '.mxl' } as const;
 
 type Look = Pick<PrintOrder, 'form' | 'paper' | 'staff' | 'fingerings'>;
 

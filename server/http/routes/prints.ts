@@ -4,6 +4,7 @@ import { attachment } from '../attachment.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
 import { markedPart } from '../markedPart.ts';
+import { copyFor } from '../prints/copyFor.ts';
 import { copyOf, PrintAsked, PrintsAsked, SUFFIX } from '../prints/copyOf.ts';
 import { packCopies, type Copy } from '../prints/packCopies.ts';
 import { signedIn } from '../session.ts';
@@ -50,13 +51,10 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
       const work = await deps.store.library.work(idOf(request.params));
       if (!work) throw notFound('work');
       const copies: Copy[] = [];
-      for (const id of asked.parts) {
-        const marked = await markedPart(deps, id, person);
+      for (const { part, for: readers } of asked.copies) {
+        const marked = await markedPart(deps, part, person);
         if (marked.part.work.id !== work.id) throw notFound('part');
-        for (const reader of asked.for) {
-          const { order, name } = await copyOf(deps, marked, reader, asked);
-          copies.push({ name, make: () => deps.documents.printPart(order, { signal }) });
-        }
+        for (const reader of readers) copies.push(await copyFor(deps, marked, reader, asked, signal));
       }
       return reply.type('application/zip').header('content-disposition', attachment(`${work.title} - parts.zip`)).send(packCopies(copies, SUFFIX[asked.form], signal, done));
     }),

@@ -74,25 +74,30 @@ describe('a printed part', () => {
 
   it('is given out by the librarian and the principal only', async () => {
     expect((await player.get(`/api/parts/${laid.part}/print`)).json.code).toBe('NOT_YOUR_EXPORT');
-    expect((await zipped(player, { parts: [laid.part] })).json.code).toBe('NOT_YOUR_EXPORT');
+    expect((await zipped(player, { copies: [{ part: laid.part, for: ['section'] }] })).json.code).toBe('NOT_YOUR_EXPORT');
     expect((await house.visitor().get(`/api/parts/${laid.part}/print`)).status).toBe(401);
   });
 });
 
 describe('several prints at once', () => {
   it('are a zip with one file for every part and reader', async () => {
-    const files = await entriesOf(await zipOf(laid.librarian, { parts: [laid.part], for: ['section', '1', '2i'] }));
+    const files = await entriesOf(await zipOf(laid.librarian, { copies: [{ part: laid.part, for: ['section', '1', '2i'] }] }));
     expect(Object.keys(files)).toEqual(['Spring - Violin I.pdf', 'Spring - Violin I - Desk 1.pdf', 'Spring - Violin I - Desk 2, inside.pdf']);
   });
 
+  it('are files of the source\'s own kind where that is asked for', async () => {
+    const files = await entriesOf(await zipOf(laid.librarian, { copies: [{ part: laid.part, for: ['section', '1o'] }], form: 'musicxml' }));
+    expect(Object.keys(files)).toEqual(['Spring - Violin I.musicxml', 'Spring - Violin I - Desk 1, outside.musicxml']);
+  });
+
   it('say in the zip what could not be printed, and why', async () => {
-    const files = await entriesOf(await zipOf(laid.librarian, { parts: [laid.part], for: ['section'], staff: 6 }));
+    const files = await entriesOf(await zipOf(laid.librarian, { copies: [{ part: laid.part, for: ['section'] }], staff: 6 }));
     expect(files).toEqual({ 'Not printed.txt': 'Spring - Violin I: Too small for two players.\n' });
   });
 
   it('of a work that is not there, or a part of another work, are not begun', async () => {
-    expect((await zipped(librarian, { parts: [laid.part] }, 'nowhere')).status).toBe(404);
-    expect((await zipped(librarian, { parts: ['nowhere'] })).status).toBe(404);
+    expect((await zipped(librarian, { copies: [{ part: laid.part, for: ['section'] }] }, 'nowhere')).status).toBe(404);
+    expect((await zipped(librarian, { copies: [{ part: 'nowhere', for: ['section'] }] })).status).toBe(404);
   });
 
   it('wait for each other: one a person, while others print', async () => {
