@@ -15,6 +15,7 @@ import './ui/styles/programme.css';
 import './ui/styles/section.css';
 import './ui/styles/pictures.css';
 import './ui/styles/rules.css';
+import './ui/styles/changed.css';
 import './ui/styles/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

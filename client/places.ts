@@ -6,12 +6,14 @@ const FETCHED = {
   folder: () => import('./views/folder/FolderPlace.tsx'),
   stand: () => import('./views/stand/StandPlace.tsx'),
   section: () => import('./views/section/SectionPlace.tsx'),
+  changed: () => import('./views/changed/ChangedPlace.tsx'),
   rules: () => import('./views/rules/RulesPlace.tsx'),
 };
 
 export const FolderPlace = lazy(async () => ({ default: (await FETCHED.folder()).FolderPlace }));
 export const StandPlace = lazy(async () => ({ default: (await FETCHED.stand()).StandPlace }));
 export const SectionPlace = lazy(async () => ({ default: (await FETCHED.section()).SectionPlace }));
+export const ChangedPlace = lazy(async () => ({ default: (await FETCHED.changed()).ChangedPlace }));
 export const RulesPlace = lazy(async () => ({ default: (await FETCHED.rules()).RulesPlace }));
 
 /** Fetches what a place is shown with, before it is gone to. Without a line it is asked for again on going there. */

@@ -15,6 +15,8 @@ export type Place =
   | { at: 'stand'; part: string; measure: number | null; open?: string }
   /** `passage`: whose bow changes are to be shared out. */
   | { at: 'section'; part: string; passage: Passage | null }
+  /** What a corrected edition changed in a part. */
+  | { at: 'changed'; part: string; /** Beside which edition, null for the last one before. */ revision: number | null }
   | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
 
 function passageIn(query: URLSearchParams): Passage | null {
@@ -33,6 +35,7 @@ export function placeOf(path: string, search: string): Place {
     return { at: 'stand', part: second, measure: Number(query.get('m')) || null, ...(open === null ? {} : { open }) };
   }
   if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
+  if (first === 'changed' && second) return { at: 'changed', part: second, revision: Number(query.get('beside')) || null };
   if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
@@ -50,6 +53,8 @@ export function addressOf(place: Place): string {
       return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}${place.open === undefined ? '' : `&open=${encodeURIComponent(place.open)}`}` : ''}`;
     case 'section':
       return `/section/${encodeURIComponent(place.part)}${place.passage ? `?${new URLSearchParams({ from: place.passage.first, to: place.passage.last })}` : ''}`;
+    case 'changed':
+      return `/changed/${encodeURIComponent(place.part)}${place.revision ? `?beside=${place.revision}` : ''}`;
     case 'rules':
       return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }

@@ -9,6 +9,7 @@ import { attentionRoutes } from './http/routes/attention.ts';
 import { exportRoutes } from './http/routes/exports.ts';
 import { healthRoutes } from './http/routes/health.ts';
 import { operationRoutes } from './http/routes/operations.ts';
+import { carriedRoutes } from './http/routes/carried.ts';
 import { partRoutes } from './http/routes/parts.ts';
 import { handRoutes } from './http/routes/hand.ts';
 import { pieceRoutes } from './http/routes/pieces.ts';
@@ -22,7 +23,7 @@ import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD } from './http/upload.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes];
+const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes];
 
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {

@@ -6,6 +6,7 @@ import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
+import { changed } from './changed.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
@@ -54,8 +55,9 @@ export const en = {
     where: (where: string) => `Where: ${where}.`,
     say: (incident: string) => `Say to the librarian: ${incident}.`,
   },
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', changed: 'What changed' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Open the link the librarian gave you.',

@@ -17,7 +17,9 @@ export type AgreementEvent =
   | { type: 'unmuted'; id: string }
   | { type: 'movedOn'; stage: Stage }
   | { type: 'locked' }
-  | { type: 'unlocked' };
+  | { type: 'unlocked' }
+  /** A corrected edition was laid over: the ordinal that each measure has now, that of measure 1 first. Written by the library, no operation of a person. */
+  | { type: 'laidOver'; measures: number[] };
 
 /** One row of a part's log. */
 export interface LogEntry {

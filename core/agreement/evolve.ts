@@ -1,6 +1,7 @@
 import { change, type Draft } from './draft.ts';
 import type { AgreementEvent, LogEntry } from './event.ts';
 import { inkInto } from './ink.ts';
+import { layOver } from './layOver.ts';
 import { letterOf } from './letter.ts';
 import type { AgreementState, Proposal, ProposalStatus, Stage, Stamp } from './state.ts';
 
@@ -100,6 +101,8 @@ function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
     case 'unlocked':
       draft.state.locked = false;
       return;
+    case 'laidOver':
+      return layOver(draft, event.measures);
     default:
       throw new Error(`Unknown event ${JSON.stringify(event satisfies never)}.`);
   }

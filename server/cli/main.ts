@@ -1,4 +1,5 @@
 import { bow } from './bow.ts';
+import { carry } from './carry.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
 import { finger } from './finger.ts';
@@ -9,7 +10,7 @@ import { printing } from './printing.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger, printing];
+const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, printing];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

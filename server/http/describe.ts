@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { PaperName } from '../../core/print/paper.ts';
@@ -39,7 +39,7 @@ const ROUTES: Route[] = [
   { method: 'put', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'Who sits where in this programme, deputies too, and who leads.', body: Seating },
   { method: 'delete', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'The section sits as usual in this programme.' },
   { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl): all of its string parts, or nothing and why.', body: 'file' },
-  { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay on their notes.', body: 'file' },
+  { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay where the music is the same.', body: 'file' },
   { method: 'get', path: '/api/works/{work}/check', summary: 'How far a look through the whole piece has come, and what the last one found, part by part.' },
   { method: 'post', path: '/api/works/{work}/check', summary: 'Looks through the whole piece in the background, or joins those who wait for it.' },
   { method: 'delete', path: '/api/works/{work}/check', summary: 'Waits no more for it; it is stopped when nobody else does.' },
@@ -50,6 +50,9 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}/log', summary: 'Rows of the log after a place in it.', query: { after: [] } },
   { method: 'get', path: '/api/parts/{part}/since', summary: 'What has changed since the part went onto the stands, by measure and seat.' },
   { method: 'get', path: '/api/parts/{part}/engraving', summary: 'The part as MusicXML for the engraver, notes carrying their ids.', answers: MUSICXML },
+  { method: 'get', path: '/api/parts/{part}/carried', summary: 'What changed when a corrected file was laid over the part: both versions of each place, and the marks that did not go along, with why.', query: { revision: [] } },
+  { method: 'post', path: '/api/parts/{part}/carried', summary: 'Says that such a mark was put on a note of the new edition, or left out; null opens it again.', body: SettleBody },
+  { method: 'get', path: '/api/parts/{part}/carried/engraving', summary: 'The part as it was before, as MusicXML for the engraver.', query: { revision: [] }, answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
   { method: 'get', path: '/api/parts/{part}/export', summary: 'The source document with the marks in force merged in, for the section or one seat.', query: { for: [], form: ['musicxml', 'mxl'] }, answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], paper: PaperName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },

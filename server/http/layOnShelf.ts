@@ -1,6 +1,7 @@
 import type { ImportAnswer, Trouble } from '../../core/agreement/wire/http.ts';
+import { samePart } from '../../core/matching/editions/samePart.ts';
 import type { Part } from '../../core/music/part.ts';
-import type { NewEdition } from '../store/library.ts';
+import type { NewEdition, RenewedPart } from '../store/library.ts';
 import type { Store } from '../store/store.ts';
 import type { Documents } from './deps.ts';
 import { placeParts } from './placeParts.ts';
@@ -32,7 +33,10 @@ export async function importWork(tools: Tools, programme: string, edition: NewEd
   return { ok: true, answer: { work, notes: { kept: 0, added, removed: 0 } }, parts: work.parts.map((part) => part.id) };
 }
 
-/** A corrected file for a work that is there. Notes keep their ids where the music is the same, so every mark stays on its note. */
+/**
+ * A corrected file for a work that is there. Notes keep their ids where the music is the same, so every mark stays on its note; what cannot go along is told by
+ * `carriedPlaces`, from the music that was there.
+ */
 export async function importEdition(tools: Tools, work: string, edition: NewEdition): Promise<Laid> {
   const { library, sections } = tools.store;
   const stored = await library.partsOf(work);
@@ -41,16 +45,16 @@ export async function importEdition(tools: Tools, work: string, edition: NewEdit
   if (!read.ok) return read;
   const left = new Set(read.parts);
   const count = { kept: 0, added: 0, removed: 0 };
-  const changed: { id: string; content: Part }[] = [];
-  for (const { id, content } of stored) {
-    const match = [...left].find((part) => part.id === content.id && part.instrument === content.instrument) ?? [...left].find((part) => part.name === content.name);
+  const changed: RenewedPart[] = [];
+  for (const { id, content, revision } of stored) {
+    const match = samePart(content, [...left]);
     if (!match) return { ok: false, trouble: { code: 'PART_MISSING', text: `Nothing was imported: the corrected file has no part "${content.name}". Put the part back into the file and send it again.`, part: content.name } };
     left.delete(match);
-    const aligned = await tools.documents.realign(match, content);
+    const aligned = await tools.documents.realign(match, content, revision);
     count.kept += aligned.kept;
     count.added += aligned.added;
     count.removed += aligned.removed;
-    changed.push({ id, content: aligned.part });
+    changed.push({ id, content: aligned.part, measures: aligned.measures });
   }
   const added = [...left];
   const places = placeParts(added, await sections.all());

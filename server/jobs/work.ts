@@ -1,6 +1,7 @@
+import { carriedPlaces } from '../../core/agreement/carried.ts';
 import { engravingDocument } from '../../core/musicxml/engravingDocument.ts';
 import { readScore } from '../../core/musicxml/readScore.ts';
-import { realign } from '../../core/music/realign.ts';
+import { layOver } from '../../core/matching/editions/layOver.ts';
 import { markFile, MEDIA_TYPES } from '../files/markFile.ts';
 import { openFile } from '../files/openFile.ts';
 import { checkPiece } from './checkPiece.ts';
@@ -16,7 +17,9 @@ export const work: { [Name in JobName]: (asked: Jobs[Name]['asked'], onReached?:
     return read.ok ? { ok: true, score: read.score } : { ok: false, trouble: read.fault };
   },
 
-  realign: ({ part, stored }) => realign(part, stored),
+  realign: ({ part, stored, generation }) => layOver(part, stored, generation),
+
+  carriedPlaces: ({ state, older, newer }) => carriedPlaces(state, older, newer),
 
   async markDocument({ bytes, fileName, part, ids, marks, form, superseded }) {
     const file = await openFile(bytes, fileName);

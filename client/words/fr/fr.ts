@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
@@ -57,8 +58,9 @@ export const fr = {
     where: (where) => `Où : ${where}.`,
     say: (incident) => `À dire au bibliothécaire : ${incident}.`,
   },
-  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles' },
+  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles', changed: 'Ce qui a changé' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Ouvrez le lien que le bibliothécaire vous a donné.',

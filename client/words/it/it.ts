@@ -1,5 +1,6 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
@@ -57,8 +58,9 @@ export const it = {
     where: (where) => `Dove: ${where}.`,
     say: (incident) => `Da dire all’archivista: ${incident}.`,
   },
-  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole' },
+  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', changed: 'Che cosa è cambiato' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Apra il collegamento che Le ha dato l’archivista.',
