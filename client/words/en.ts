@@ -12,6 +12,7 @@ import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { rules } from './rules.ts';
 import { season } from './season.ts';
 import { spoken } from './spoken.ts';
@@ -364,6 +365,7 @@ export const en = {
   plan,
   piece,
   season,
+  prints,
   run,
   elsewhere,
   named,

@@ -2,6 +2,9 @@ import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
 import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
+import { Fingerings } from '../../core/print/fingerings.ts';
+import { PaperName } from '../../core/print/paper.ts';
+import { PrintsAsked } from './prints/copyOf.ts';
 
 interface Route {
   method: 'get' | 'post' | 'put' | 'delete';
@@ -52,6 +55,8 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}/carried/engraving', summary: 'The part as it was before, as MusicXML for the engraver.', query: { revision: [] }, answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
   { method: 'get', path: '/api/parts/{part}/export', summary: 'The source document with the marks in force merged in, for the section or one seat.', query: { for: [], form: ['musicxml', 'mxl'] }, answers: MUSICXML },
+  { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], paper: PaperName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },
+  { method: 'post', path: '/api/works/{work}/prints', summary: 'Several parts, each for several readers, as a zip; what cannot be printed is said in it.', body: PrintsAsked, answers: 'application/zip' },
   { method: 'get', path: '/api/parts/{part}/changes', summary: 'What was inked in: measure, what, who, when, why.', query: { form: ['csv', 'text'] }, answers: 'text/csv' },
   { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },

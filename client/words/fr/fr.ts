@@ -15,6 +15,7 @@ import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
 import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
@@ -119,6 +120,7 @@ export const fr = {
   section,
   plan,
   piece,
+  prints,
   run,
   elsewhere,
   named,
