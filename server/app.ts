@@ -16,6 +16,7 @@ import { partRoutes } from './http/routes/parts.ts';
 import { handRoutes } from './http/routes/hand.ts';
 import { pieceRoutes } from './http/routes/pieces.ts';
 import { peopleRoutes } from './http/routes/people.ts';
+import { printRoutes } from './http/routes/prints.ts';
 import { revisionRoutes } from './http/routes/revisions.ts';
 import { sectionRoutes } from './http/routes/sections.ts';
 import { programmeRoutes } from './http/routes/programmes.ts';
@@ -25,7 +26,7 @@ import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD } from './http/upload.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
 
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {

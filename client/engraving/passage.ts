@@ -1,4 +1,4 @@
-import type { SystemRange } from './messages.ts';
+import type { SystemRange } from '../../core/engraving/systemRanges.ts';
 
 const MEASURE = /<measure\b[^>]*\bid="m(\d+)"[^>]*>[\s\S]*?<\/measure>/g;
 /** In the order MusicXML wants them. */

@@ -13,6 +13,7 @@ import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { rules } from './rules.ts';
 import { season } from './season.ts';
 import { spoken } from './spoken.ts';
@@ -369,6 +370,7 @@ export const en = {
   misprint,
   revisions,
   season,
+  prints,
   run,
   elsewhere,
   named,

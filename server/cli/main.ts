@@ -7,11 +7,12 @@ import { finger } from './finger.ts';
 import { mark } from './mark.ts';
 import { notes } from './notes.ts';
 import { print } from './output.ts';
+import { printing } from './printing.ts';
 import { restore } from './restore.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, backup, restore];
+const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, printing, backup, restore];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Measures } from '../../../core/matching/editions/carryMarks.ts';
-import type { ShownMark } from '../../drawing/placeMarks.ts';
+import type { ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
-import type { SystemRange } from '../../engraving/messages.ts';
+import type { SystemRange } from '../../../core/engraving/systemRanges.ts';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { linesOfPlace } from './placeLines.ts';

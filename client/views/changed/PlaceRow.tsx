@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { CarriedMark, CarriedPlace } from '../../../core/agreement/carried.ts';
 import type { Settled } from '../../../core/agreement/wire/http.ts';
-import type { ShownMark } from '../../drawing/placeMarks.ts';
+import type { ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
 import { words } from '../../words/words.ts';
 import { EditionLines } from './EditionLines.tsx';
 import { LostMarkLine } from './LostMarkLine.tsx';

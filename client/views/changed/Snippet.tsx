@@ -1,8 +1,8 @@
 import { memo, useMemo, type ReactNode } from 'react';
 import { Marks } from '../../drawing/Marks.tsx';
-import { placeMarks, type ShownMark } from '../../drawing/placeMarks.ts';
-import { UNITS, type EngravedSystem } from '../../engraving/geometry.ts';
-import { extentOf } from '../stand/extent.ts';
+import { placeMarks, type ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
+import { UNITS, type EngravedSystem } from '../../../core/engraving/geometry.ts';
+import { extentOf } from '../../../core/engraving/marks/extent.ts';
 
 interface Props {
   drawing: EngravedSystem;

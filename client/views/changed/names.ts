@@ -1,6 +1,6 @@
 import type { CarriedMark, CarriedPlace } from '../../../core/agreement/carried.ts';
 import type { Measure, Note } from '../../../core/music/part.ts';
-import type { ShownMark } from '../../drawing/placeMarks.ts';
+import type { ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
 import { numberOf, shareOf } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';
 

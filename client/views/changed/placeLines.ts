@@ -1,5 +1,5 @@
 import type { Measures } from '../../../core/matching/editions/carryMarks.ts';
-import type { SystemRange } from '../../engraving/messages.ts';
+import type { SystemRange } from '../../../core/engraving/systemRanges.ts';
 
 /** The measures of all places as lines of at most `longest` measures, rising; a measure stands in one line alone. */
 export function placeLines(ranges: readonly (Measures | null)[], longest: number): SystemRange[] {

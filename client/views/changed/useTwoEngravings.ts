@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { CarriedPlace } from '../../../core/agreement/carried.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
-import type { SystemRange } from '../../engraving/messages.ts';
+import type { SystemRange } from '../../../core/engraving/systemRanges.ts';
 import { linesOf } from '../../engraving/passage.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
 import { useEngraving } from '../../engraving/useEngraving.ts';

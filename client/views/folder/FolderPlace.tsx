@@ -1,6 +1,7 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import { placeIn, seatedIn } from '../../../core/agreement/seating.ts';
 import { firstDay } from '../../../core/season/days.ts';
+import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchOverview, fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
@@ -24,9 +25,10 @@ import { ProgrammeDays } from './programme/ProgrammeDays.tsx';
 import { ProgrammeForm } from './programme/ProgrammeForm.tsx';
 import { Seatings } from './programme/Seatings.tsx';
 import { Since } from './since/Since.tsx';
+import { Prints } from './prints/Prints.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
-import { cellsOf } from './cells.ts';
+import { cellsOf, type Cell } from './cells.ts';
 import { Reuse } from './reuse/Reuse.tsx';
 import { WholePiece } from './piece/WholePiece.tsx';
 
@@ -69,8 +71,11 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
     if (inHand) rememberPart(inHand);
   }, [inHand]);
   useFolderKeys(cells, cell?.part.id ?? null, (id) => (say(null), choose(id)));
-  const section = sections.find(({ id }) => id === cell?.part.section?.id);
-  const leads = me.librarian || (section !== undefined && placeIn(section, me.id)?.principal === true);
+  const sectionFor = (part: Cell['part'] | undefined) => sections.find(({ id }) => id === part?.section?.id);
+  const isLed = (section: SectionView | undefined) => me.librarian || (section !== undefined && placeIn(section, me.id)?.principal === true);
+  const section = sectionFor(cell?.part);
+  const leads = isLed(section);
+  const mayPrint = cell?.work.parts.filter((part) => isLed(sectionFor(part))) ?? [];
   const hint = useHint(me.id, ['part'], ['programme']);
   const gone = !programme;
   const sentence = gone ? words.folder.gone : cell ? words.folder.where(cell.work.title, cell.part.name) : words.folder.empty;
@@ -88,6 +93,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} cell={cell} act={act} say={say} /> : null}
         {cell ? <HandOut me={me} leads={leads} cell={cell} sections={sections} act={act} /> : null}
+        {cell && mayPrint.length ? <Prints key={cell.work.id} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
         {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
         {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>

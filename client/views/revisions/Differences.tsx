@@ -2,7 +2,7 @@ import { useMemo, type ReactNode } from 'react';
 import type { InkChange } from '../../../core/agreement/difference.ts';
 import type { MarkInForce } from '../../../core/agreement/inForce.ts';
 import type { Part } from '../../../core/music/part.ts';
-import { UNITS } from '../../engraving/geometry.ts';
+import { UNITS } from '../../../core/engraving/geometry.ts';
 import { useEngraving } from '../../engraving/useEngraving.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';

@@ -3,11 +3,11 @@ import type { InkChange } from '../../../core/agreement/difference.ts';
 import type { MarkInForce } from '../../../core/agreement/inForce.ts';
 import { markWords, seatWords } from '../../../core/music/markWords.ts';
 import { Marks } from '../../drawing/Marks.tsx';
-import { placeMarks, type PlacedMarks } from '../../drawing/placeMarks.ts';
-import { UNITS, type EngravedSystem, type Geometry } from '../../engraving/geometry.ts';
+import { placeMarks, type PlacedMarks } from '../../../core/engraving/marks/placeMarks.ts';
+import { UNITS, type EngravedSystem, type Geometry } from '../../../core/engraving/geometry.ts';
 import type { PartIndex } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';
-import { extentOf } from '../stand/extent.ts';
+import { extentOf } from '../../../core/engraving/marks/extent.ts';
 import { inked } from '../stand/shownMarks.ts';
 import type { Snippet } from './snippets.ts';
 

@@ -1,5 +1,5 @@
 import type { InkChange } from '../../../core/agreement/difference.ts';
-import type { SystemRange } from '../../engraving/messages.ts';
+import type { SystemRange } from '../../../core/engraving/systemRanges.ts';
 
 /** Neighbouring measures of one line of the part in which something differs. */
 export interface Snippet {

@@ -1,5 +1,5 @@
 import { memo, type MouseEvent, type ReactNode } from 'react';
-import type { Geometry } from '../../engraving/geometry.ts';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 import { point } from './pointed.ts';
 import { usePassageDrag } from './usePassageDrag.ts';
 

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, type CSSProperties, type ReactNode } from 'react';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { lensOf } from '../../drawing/lensOf.ts';
-import type { EngravedSystem } from '../../engraving/geometry.ts';
+import type { EngravedSystem } from '../../../core/engraving/geometry.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';

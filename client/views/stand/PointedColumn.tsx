@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Geometry } from '../../engraving/geometry.ts';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 import { usePointed } from './pointed.ts';
 
 /** The note under the pointer, wherever the pointer is: an outline of the column that the rosin would fill. `reach`: how far the picture goes; a note beyond it has no column there. */

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, type ReactNode } from 'react';
 import { lensOf } from '../../drawing/lensOf.ts';
-import type { ShownFinding } from '../../drawing/placeMarks.ts';
+import type { ShownFinding } from '../../../core/engraving/marks/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';

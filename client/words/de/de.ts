@@ -16,6 +16,7 @@ import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
 import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
@@ -124,6 +125,7 @@ export const de = {
   reuse,
   misprint,
   revisions,
+  prints,
   run,
   elsewhere,
   named,

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, type ReactNode } from 'react';
-import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
 import { LETTERS, type Offer, type Pair } from '../../../fingering/messages.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { Fold } from '../../../ui/Fold.tsx';

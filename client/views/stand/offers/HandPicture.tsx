@@ -1,8 +1,8 @@
 import { useEffect, useMemo, type ReactNode } from 'react';
 import type { HandMoment } from '../../../../core/fingering/explain/handPath.ts';
 import { Pencil } from '../../../drawing/Pencil.tsx';
-import type { Stroke } from '../../../drawing/figures.ts';
-import type { Geometry } from '../../../engraving/geometry.ts';
+import type { Stroke } from '../../../../core/engraving/marks/figures.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 import { words } from '../../../words/words.ts';
 import { point, useIsPointed } from '../pointed.ts';
 import { PointedColumn } from '../PointedColumn.tsx';

@@ -1,4 +1,4 @@
-import type { SystemRange } from './messages.ts';
+import type { SystemRange } from './systemRanges.ts';
 
 /** An engraver's text of one part broken into the lines of another: each of `ranges` begins a line, which is a page to the engraver. Its own breaks are not kept. */
 export function brokenAt(text: string, ranges: readonly SystemRange[]): string {

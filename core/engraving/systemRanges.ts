@@ -1,4 +1,8 @@
-import type { SystemRange } from './messages.ts';
+/** First and last measure (ordinals) of a system. */
+export interface SystemRange {
+  first: number;
+  last: number;
+}
 
 /**
  * The measures of each of `count` systems. `systemOf` says in which system, from 1, a measure begins, and is dear: it is asked near the place

@@ -29,7 +29,7 @@ const GLYPHS: [RegExp, up: number, down: number, width: number][] = [
   [/^E26/, 1.5, 0.8, 1],
   [/^E24/, 0.8, 3, 1.2],
   [/^E56/, 1.6, 0.2, 2.4],
-  [/^E5[23]/, 1.2, 0.4, 2],
+  [/^E5[23]/, 1.8, 0.6, 2],
 ];
 
 function glyphBox({ attributes }: Scanned): Box | null {

@@ -1,12 +1,10 @@
 import { UNITS, type Box, type Geometry } from './geometry.ts';
 import { scan, type Scanned } from './scan.ts';
-import { boxesOf, textBox } from './shape.ts';
+import { boxReader } from './boxReader.ts';
+import { boxesOf } from './shape.ts';
 
 const BACKGROUND = new Set(['clef', 'keySig', 'keyAccid', 'meterSig', 'barLine', 'mNum', 'label', 'labelAbbr', 'grpSym', 'ledgerLines']);
 const WORDS = new Set(['dynam', 'hairpin', 'dir', 'tempo', 'reh', 'ending', 'pedal']);
-/** How wide a letter is to its size: tempi and letters are set in the broad heavy face. */
-const BROAD = new Set(['tempo', 'reh']);
-const LETTER = { broad: 0.66, plain: 0.52 };
 const MEASURE = /^m(\d+)$/;
 /** Half the width of a black notehead in staff spaces. */
 const HALF_HEAD = 0.59;
@@ -34,14 +32,16 @@ export function readGeometry(svg: string, spans: ReadonlyMap<number, number> = n
   const measures = new Map<number, { x0: number; x1: number }>();
   const geometry: Geometry = { width: sp(view?.[1]), height: sp(view?.[2]), top: 0, bottom: 0, measures: [], notes: {}, near: [], high: [], low: [] };
   const words: Box[] = [];
-  let line = { x: 0, y: 0, size: 2.25, anchor: undefined as string | undefined };
+  const boxesHere = boxReader();
 
   for (const element of scan(svg)) {
     const measure = element.groups.findLast(({ class: name }) => name === 'measure');
     const ordinal = Number(MEASURE.exec(measure?.id ?? '')?.[1] ?? 0);
     const innermost = element.groups.at(-1)?.class ?? '';
     const group = element.groups.find(({ class: name }) => WORDS.has(name.split(' ')[0]!))?.class.split(' ')[0];
-    if (!measure || element.groups.some(({ class: name }) => BACKGROUND.has(name.split(' ')[0]!))) continue;
+    // What reaches over from the line before hangs in no measure.
+    const reachesOver = element.groups.some(({ class: name }) => name.split(' ').includes('spanning'));
+    if (!(measure || reachesOver) || element.groups.some(({ class: name }) => BACKGROUND.has(name.split(' ')[0]!))) continue;
     if (element.tag === 'path' && innermost === 'staff') {
       const [box] = boxesOf(element);
       lines.push(box!);
@@ -49,13 +49,7 @@ export function readGeometry(svg: string, spans: ReadonlyMap<number, number> = n
       measures.set(ordinal, { x0: Math.min(known?.x0 ?? Infinity, box!.x0), x1: Math.max(known?.x1 ?? 0, box!.x1) });
       continue;
     }
-    if (element.tag === 'text') line = { x: sp(element.attributes.x), y: sp(element.attributes.y), size: line.size, anchor: element.attributes['text-anchor'] };
-    const size = element.attributes['font-size'];
-    if (size && size !== '0px') line.size = sp(size.replace('px', ''));
-    const long = element.text.length * line.size * (BROAD.has(group ?? '') ? LETTER.broad : LETTER.plain);
-    const boxes = element.text ? [textBox(line.x, line.y, line.size, long, line.anchor)] : boxesOf(element);
-    if (element.text) line.x += long;
-    (group ? words : geometry.near).push(...boxes);
+    (group ? words : geometry.near).push(...boxesHere(element, group));
     const note = element.groups.findLast(({ class: name }) => name.split(' ')[0] === 'note');
     if (element.tag === 'use' && innermost === 'notehead' && note && !geometry.notes[note.id]) {
       const centre = headCentre(element);

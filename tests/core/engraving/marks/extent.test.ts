@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { placeMarks, type ShownFinding, type ShownMark } from '../../../client/drawing/placeMarks.ts';
-import type { Geometry } from '../../../client/engraving/geometry.ts';
-import { extentOf } from '../../../client/views/stand/extent.ts';
+import { placeMarks, type ShownFinding, type ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
+import { extentOf } from '../../../../core/engraving/marks/extent.ts';
 
 /** One staff with its lines from y = 10 to 14, a note at x = 10 and a tempo over it from 6 to 8. */
 const geometry: Geometry = {

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import createVerovioModule from 'verovio/wasm';
 import { VerovioToolkit } from 'verovio/esm';
-import { readGeometry } from '../../../client/engraving/readGeometry.ts';
-import { embeddedFont, tidy } from '../../../client/engraving/tidy.ts';
+import { readGeometry } from '../../../core/engraving/readGeometry.ts';
+import { embeddedFont, tidy } from '../../../core/engraving/tidy.ts';
 import { passageOf } from '../../../client/engraving/passage.ts';
 
 const note = (id: string, step: string, octave: number, duration: number, type: string, inner = '') =>

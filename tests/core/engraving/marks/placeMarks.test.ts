@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { markName, placeMarks, type ShownMark } from '../../../client/drawing/placeMarks.ts';
-import { halfWidthOf, heightOf } from '../../../client/drawing/figures.ts';
-import { outline } from '../../../client/drawing/skyline.ts';
-import type { Geometry } from '../../../client/engraving/geometry.ts';
+import { markName, placeMarks, type ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
+import { halfWidthOf, heightOf } from '../../../../core/engraving/marks/figures.ts';
+import { outline } from '../../../../core/engraving/marks/skyline.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 
 /** One staff with its lines from y = 10 to 14 and three notes in one measure. */
 const geometry: Geometry = {

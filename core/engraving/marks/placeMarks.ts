@@ -1,11 +1,15 @@
-import type { MarkValue } from '../../core/music/mark.ts';
-import { isOutside, type Seats } from '../../core/music/seat.ts';
-import type { Geometry } from '../engraving/geometry.ts';
+import type { MarkValue } from '../../music/mark.ts';
+import { isOutside, type Seats } from '../../music/seat.ts';
+import type { Geometry } from '../geometry.ts';
 import { halfWidthOf, heightOf, type Stroke } from './figures.ts';
 import { glyphsOf, type Glyph } from './glyphOf.ts';
 import { outline, type Outline } from './skyline.ts';
-import type { MarkState } from './MarkSign.tsx';
-import type { Lens } from './Spectacles.tsx';
+
+/** Form says the state: adopted heavy, proposed one even stroke, private smaller over a dotted line, aside struck through. */
+export type MarkState = 'adopted' | 'proposed' | 'private' | 'aside';
+
+/** Which lens of the spectacles is dark. */
+export type Lens = 'both' | 'inside' | 'outside';
 
 /** A mark to be drawn. `share`: how far into its note a bow change lies, 0 to 1. `rubs`: what a mark of kind "none" rubs out. */
 export interface ShownMark {
@@ -15,6 +19,8 @@ export interface ShownMark {
   state: MarkState;
   share?: number;
   rubs?: MarkValue;
+  /** Stands below the staff whatever it is: on paper, what only inside players do. */
+  below?: true;
 }
 
 export interface ShownFinding {
@@ -59,7 +65,8 @@ export function markName(value: MarkValue): string {
 }
 
 /** Inside players' own fingerings stand below, everything about the bow above. */
-function isBelow({ value, seats }: ShownMark): boolean {
+function isBelow({ value, seats, below }: ShownMark): boolean {
+  if (below) return true;
   const slot = value.kind === 'none' ? value.slot : value.kind;
   return seats !== 'all' && !seats.some(isOutside) && !BOWING.has(slot);
 }
@@ -78,13 +85,14 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
   const scale = narrow ? 0.9 : 1;
   const name = markName(mark.value);
   const x = mark.share ? noteX + (endOf(mark.note, geometry) - noteX) * mark.share : noteX + index * 1.35;
-  const beside = mark.value.kind === 'reach' ? figures.get(mark.note) : undefined;
+  const below = isBelow(mark);
+  const side = below ? `${mark.note} below` : mark.note;
+  const beside = mark.value.kind === 'reach' ? figures.get(side) : undefined;
   if (glyph.stroke && beside !== undefined) return { note: mark.note, name, state, stroke: glyph.stroke, x: x + 1.35, y: beside, scale: 0.85, x0: x + 0.75, x1: x + 1.95, height: 1.1 };
   const height = (glyph.stroke ? heightOf(glyph.stroke) : 1.4) * scale;
   const half = glyph.stroke ? halfWidthOf(glyph.stroke) * scale : 0.5;
   const width: [number, number] = glyph.words ? [x - 0.5, x + glyph.words.length * 0.95] : [x - half - 0.15, x + half + 0.15];
-  const below = isBelow(mark);
-  const first = !figures.has(mark.note);
+  const first = !figures.has(side);
   const gap = first ? GAP.note : GAP.sign;
   let y: number;
   const tail = glyph.words ? TAIL : 0;
@@ -95,7 +103,7 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
     y = Math.min(sides.above.reach(...width), geometry.top) - gap - tail;
     sides.above.paint(...width, y - height);
   }
-  if (index === 0) figures.set(mark.note, y);
+  if (index === 0) figures.set(side, y);
   return { note: mark.note, name, state, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), ...(glyph.words ? { words: glyph.words } : {}), x: glyph.words ? x - 0.5 : x, y, scale, x0: width[0], x1: width[1], height };
 }
 

@@ -1,5 +1,8 @@
-import type { PlacedMarks } from '../../drawing/placeMarks.ts';
-import type { Box, Geometry } from '../../engraving/geometry.ts';
+import type { PlacedMarks } from './placeMarks.ts';
+import type { Box, Geometry } from '../geometry.ts';
+
+/** What is nearer than this side by side is in the way too. Staff spaces; chosen, not measured. */
+const BESIDE = 0.3;
 
 const LEAST = { up: 6.2, down: 5.6 };
 
@@ -20,7 +23,7 @@ function yielding(words: readonly Box[], obstacles: readonly Obstacle[], side: '
   let needed = 0;
   for (const word of words) {
     for (const { x0, x1, y } of obstacles) {
-      if (x1 < word.x0 || x0 > word.x1) continue;
+      if (x1 < word.x0 - BESIDE || x0 > word.x1 + BESIDE) continue;
       needed = Math.max(needed, side === 'above' ? word.y1 - y : y - word.y0);
     }
   }

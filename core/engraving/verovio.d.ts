@@ -15,5 +15,6 @@ declare module 'verovio/esm' {
     getPageWithElement(id: string): number;
     renderToSVG(page: number): string;
     getLog(): string;
+    getMEI(): string;
   }
 }

@@ -1,4 +1,4 @@
-import type { Finger, MarkValue } from '../../core/music/mark.ts';
+import type { Finger, MarkValue } from '../../music/mark.ts';
 import type { Stroke } from './figures.ts';
 
 /** How a mark looks: one sign (with a small one beside it), or words. `level` orders marks outward from the note. */
