@@ -37,7 +37,7 @@ function PlaceShown(): ReactNode {
     case 'archive':
       return <ArchivePlace place={place} />;
     case 'changed':
-      return <ChangedPlace key={place.part} place={place} />;
+      return <ChangedPlace key={`${place.part} ${place.revision}`} place={place} />;
     case 'rules':
       return <RulesPlace place={place} />;
   }

@@ -19,7 +19,7 @@ export type Place =
   | { at: 'revisions'; part: string; between: { from: number; to: number } | null }
   | { at: 'archive' }
   /** What a corrected edition changed in a part. */
-  | { at: 'changed'; part: string }
+  | { at: 'changed'; part: string; /** Beside which edition, null for the last one before. */ revision: number | null }
   | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
 
 function passageIn(query: URLSearchParams): Passage | null {
@@ -45,7 +45,7 @@ export function placeOf(path: string, search: string): Place {
   if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
   if (first === 'revisions' && second) return { at: 'revisions', part: second, between: betweenIn(query) };
   if (first === 'archive') return { at: 'archive' };
-  if (first === 'changed' && second) return { at: 'changed', part: second };
+  if (first === 'changed' && second) return { at: 'changed', part: second, revision: Number(query.get('beside')) || null };
   if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
@@ -68,7 +68,7 @@ export function addressOf(place: Place): string {
     case 'archive':
       return '/archive';
     case 'changed':
-      return `/changed/${encodeURIComponent(place.part)}`;
+      return `/changed/${encodeURIComponent(place.part)}${place.revision ? `?beside=${place.revision}` : ''}`;
     case 'rules':
       return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }

@@ -1,9 +1,11 @@
 import { WHY_NOT_CARRIED } from '../../core/matching/editions/whyWords.ts';
+import { capital } from './capital.ts';
 import { count } from './english.ts';
 
 /** What a corrected edition changed. */
 export const changed = {
   title: (part: string) => `${part}: what changed`,
+  others: 'Beside another edition',
   from: (file: string) => `beside ${file}`,
   open: 'what changed',
   comes: 'The two editions are laid beside each other.',
@@ -11,7 +13,7 @@ export const changed = {
   same: 'Both editions have the same notes. Every mark stayed where it was.',
   all: (places: number) => `${count(places, 'place')} changed. No mark was left over.`,
   left: (marks: number) => `${count(marks, 'mark')} did not go along.`,
-  where: (before: string | null, after: string | null) => (before === null ? `New: ${after}` : after === null ? `Gone: ${before}` : before === after ? before : `${before}, now ${after}`),
+  where: (before: string | null, after: string | null) => (before === null ? `New: ${after}` : after === null ? `Gone: ${before}` : before === after ? capital(before) : `${capital(before)}, now ${after}`),
   old: 'The old edition',
   now: 'The new edition',
   notThere: 'Nothing of it stands here.',
@@ -20,6 +22,8 @@ export const changed = {
   slip: 'on a slip',
   why: WHY_NOT_CARRIED as Readonly<Record<keyof typeof WHY_NOT_CARRIED, string>>,
   put: 'put it here',
+  putSame: (n: number) => `put all ${n} on the same notes`,
+  samePut: (n: number) => `${count(n, 'mark')} put on the same notes.`,
   leaveOut: 'leave it out',
   again: 'look at it again',
   onto: (note: string, where: string) => `To go on ${note}, ${where}.`,

@@ -33,10 +33,10 @@ export interface RenewedPart {
   measures: number[] | null;
 }
 
-export interface EarlierMusic {
+export interface EarlierEdition {
   revision: number;
   edition: string;
-  content: Part;
+  fileName: string;
   settled: Record<string, Settled>;
 }
 
@@ -53,8 +53,10 @@ export interface Library {
    * was there is kept; where measures moved, a row in the part's log says so.
    */
   addEdition(work: string, edition: NewEdition, changed: RenewedPart[], added: NewPart[]): Promise<WorkView>;
-  /** The music the part had before its last corrected edition. */
-  earlier(part: string): Promise<EarlierMusic | null>;
+  /** The editions the part had before, the last one first. */
+  earlier(part: string): Promise<EarlierEdition[]>;
+  /** The music of one of them. */
+  earlierMusic(part: string, revision: number): Promise<Part | null>;
   /** Says what became of a mark that did not go along, or (null) that it is open again. False where there is no such music. */
   settle(part: string, revision: number, key: string, settled: Settled | null): Promise<boolean>;
   work(id: string): Promise<WorkView | null>;

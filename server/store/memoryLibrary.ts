@@ -89,7 +89,8 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     partsOf: async (work) => of(work).map(stored),
     source: async (id) => editions.get(id) ?? null,
 
-    earlier: async (id) => parts.get(id)?.earlier.at(-1) ?? null,
+    earlier: async (id) => (parts.get(id)?.earlier ?? []).map(({ content: _, ...earlier }) => ({ ...earlier, fileName: editions.get(earlier.edition)!.fileName })).toReversed(),
+    earlierMusic: async (id, revision) => parts.get(id)?.earlier.find((one) => one.revision === revision)?.content ?? null,
     async settle(id, revision, key, settled) {
       const earlier = parts.get(id)?.earlier.find((one) => one.revision === revision);
       if (!earlier) return false;

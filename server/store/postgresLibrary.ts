@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import type pg from 'pg';
+import type { Part } from '../../core/music/part.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { insertEdition, insertParts, renewPart } from './editionRows.ts';
-import type { EarlierMusic, Library, StoredPart } from './library.ts';
+import type { EarlierEdition, Library, StoredPart } from './library.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { transaction } from './transaction.ts';
 import { ON_SHELF, programmeView, SHOWN, workView } from './workView.ts';
@@ -65,8 +66,14 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     },
 
     async earlier(part) {
-      const sql = 'select revision, edition_id as edition, content, settled from earlier_music where part_id = $1 order by revision desc limit 1';
-      return (await pool.query<EarlierMusic>(sql, [part])).rows[0] ?? null;
+      const sql = `select m.revision, m.edition_id as edition, e.file_name as "fileName", m.settled
+        from earlier_music m join edition e on e.id = m.edition_id where m.part_id = $1 order by m.revision desc`;
+      return (await pool.query<EarlierEdition>(sql, [part])).rows;
+    },
+
+    async earlierMusic(part, revision) {
+      const { rows } = await pool.query<{ content: Part }>('select content from earlier_music where part_id = $1 and revision = $2', [part, revision]);
+      return rows[0]?.content ?? null;
     },
 
     async settle(part, revision, key, settled) {

@@ -8,7 +8,7 @@ import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { LettersWish } from './attention.ts';
-import type { EarlierMusic, NewEdition } from './library.ts';
+import type { EarlierEdition, NewEdition } from './library.ts';
 import type { RefusedOperation, Ruling } from './partLog.ts';
 import type { Person } from './people.ts';
 import type { Member } from './sections.ts';
@@ -22,7 +22,7 @@ export interface MemoryPart {
   revision: number;
   log: LogEntry[];
   shelf: Ruling['shelf'];
-  earlier: EarlierMusic[];
+  earlier: (Omit<EarlierEdition, 'fileName'> & { content: Part })[];
   snapshots: { state: AgreementState; protocol: number }[];
 }
 

@@ -11,8 +11,8 @@ export type CarryingEvent =
   /** The mark before or after, in order. */
   | { type: 'next'; by: 1 | -1; marks: readonly CarriedMark[] }
   | { type: 'point'; note: string }
-  /** The note before or after among `walk`; from nothing, the first of `from`. */
-  | { type: 'step'; by: 1 | -1; walk: readonly string[]; from: string | null };
+  /** The note before or after among `walk`; from elsewhere, its first. */
+  | { type: 'step'; by: 1 | -1; walk: readonly string[] };
 
 const taken = (mark: CarriedMark | null | undefined): Carrying => ({ key: mark?.key ?? null, note: mark?.maybe?.note ?? null });
 
@@ -32,7 +32,7 @@ export function carrying(state: Carrying, event: CarryingEvent): Carrying {
     case 'step': {
       if (state.key === null) return state;
       const at = state.note === null ? -1 : event.walk.indexOf(state.note);
-      const next = at < 0 ? event.from : event.walk[at + event.by];
+      const next = at < 0 ? event.walk[0] : event.walk[at + event.by];
       return next ? { ...state, note: next } : state;
     }
   }

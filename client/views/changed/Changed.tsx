@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useReducer, useRef, type ReactNode } from 'react';
 import type { CarriedMark } from '../../../core/agreement/carried.ts';
 import type { CarriedView, PartView } from '../../../core/agreement/wire/http.ts';
-import { marksInForce, putOn, settle } from '../../library/carried.ts';
+import { excludes } from '../../../core/music/mark.ts';
+import { marksInForce, putOn, rubOut, settle } from '../../library/carried.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { go, type Place } from '../../router.ts';
 import { carrying } from '../../tools/carried/reducer.ts';
@@ -48,13 +49,28 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
   const put = (mark: CarriedMark) =>
     attempt(async () => {
       if (!note) return words.changed.noPlace;
-      const isInked = await putOn(view, mark, note, names.after.found(note)!.measure.ordinal);
+      const isThere = mark.why === 'slur' && mark.maybe?.note === note;
+      const isInked = isThere ? mark.isInk : await putOn(view, mark, note, names.after.found(note)!.measure.ordinal);
       if (maySettle) await settle(view.id, revision, mark.key, 'put');
       onwards(mark);
       return isInked ? words.changed.isPut : words.changed.isProposed;
     });
+  const putSame = (same: readonly CarriedMark[]) =>
+    attempt(async () => {
+      for (const mark of same) {
+        await putOn(view, mark, mark.maybe!.note, mark.maybe!.measure);
+        if (maySettle) await settle(view.id, revision, mark.key, 'put');
+      }
+      send({ type: 'take', mark: open.find((mark) => !same.includes(mark)) ?? null });
+      again();
+      return words.changed.samePut(same.length);
+    });
   const leave = (mark: CarriedMark) =>
     attempt(async () => {
+      if (mark.why === 'slur' && mark.isInk) {
+        if (!mayPut) return words.changed.reader;
+        await rubOut(view, mark);
+      }
       await settle(view.id, revision, mark.key, 'leftOut');
       onwards(mark);
       return words.changed.isLeft;
@@ -71,25 +87,28 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
     point: (to) => (say(null), send({ type: 'point', note: to })),
     put: mayPut ? (mark) => void put(mark) : null,
     leave: maySettle ? (mark) => void leave(mark) : null,
+    putSame: mayPut ? (same) => void putSame(same) : null,
     again: maySettle ? (mark) => void reopen(mark) : null,
   };
 
   const isOpen = inHand !== null && !settled[inHand.key];
-  const around = places.find((one) => one.marks.some((mark) => mark.key === key))?.after?.from;
-  const step = (by: 1 | -1) => (say(null), send({ type: 'step', by, walk: index.walk, from: around ? (index.first.get(around) ?? null) : null }));
+  const around = places.find((one) => one.marks.some((mark) => mark.key === key))?.after ?? null;
+  const walk = () => around?.measures.flatMap(({ notes }) => notes.filter(({ id }) => index.notes.has(id)).map(({ id }) => id)) ?? [];
+  const step = (by: 1 | -1) => (say(null), send({ type: 'step', by, walk: walk() }));
   const next = (by: 1 | -1) => (say(null), send({ type: 'next', by, marks }));
   const keys = {
     ArrowUp: () => next(-1),
     ArrowDown: () => next(1),
     ArrowLeft: () => step(-1),
     ArrowRight: () => step(1),
-    Escape: () => go({ at: 'stand', part: view.id, measure: around ?? null }),
+    Escape: () => go({ at: 'stand', part: view.id, measure: around?.from ?? null }),
     ...(isOpen ? { Enter: () => (mayPut ? void put(inHand) : say(words.changed.reader)), Backspace: () => (maySettle ? void leave(inHand) : say(words.changed.keeper)) } : {}),
   };
   useCarryKeys(keys);
 
   const standing = useMemo(() => inked(marksInForce(view), 'all', index), [view, index]);
   const trial = isOpen && note ? pencilled([{ note, value: inHand.mark.value }], inHand.seats, [], index) : [];
+  const shown = trial.length ? [...standing.filter((mark) => mark.note !== note || !excludes(mark.value, inHand!.mark.value)), ...trial] : standing;
   const where = note ? names.after.found(note)?.measure.ordinal : undefined;
   const sentence = open.length ? words.changed.left(open.length) : marks.length === 0 && places.length === 0 ? words.changed.same : words.changed.all(places.length);
   const sub = isOpen ? (note && where ? words.changed.onto(names.after.note(note), words.inMeasures(names.after.measure(where), names.after.measure(where))) : words.changed.noPlace) : null;
@@ -99,8 +118,17 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
       <main className="pages changed" ref={page} tabIndex={-1}>
         <Head left={words.changed.title(view.part.name)} middle={view.work.title} right={words.changed.from(carried.fileName)} />
         {places.map((one, i) => (
-          <PlaceRow key={i} place={one} names={names} settled={settled} engravings={engravings} standing={[...standing, ...trial]} inHand={inHand} note={isOpen ? note : null} doing={doing} />
+          <PlaceRow key={i} place={one} names={names} settled={settled} engravings={engravings} standing={shown} inHand={inHand} note={isOpen ? note : null} doing={doing} />
         ))}
+        {carried.earlier.length > 1 ? (
+          <nav className="other-editions" aria-label={words.changed.others}>
+            {carried.earlier.map((one) => (
+              <button key={one.revision} type="button" aria-current={one.revision === revision} onClick={() => go({ at: 'changed', part: view.id, revision: one.revision })}>
+                {words.changed.from(one.fileName)}
+              </button>
+            ))}
+          </nav>
+        ) : null}
       </main>
       <Ledge here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {isOpen ? <span className="by-key">{words.changed.keys}</span> : null}</>} />
     </>

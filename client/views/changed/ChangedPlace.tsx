@@ -11,9 +11,9 @@ import { Changed } from './Changed.tsx';
 
 /** What a corrected edition changed in one part. */
 export function ChangedPlace({ place }: { place: Extract<Place, { at: 'changed' }> }): ReactNode {
-  const { value, fault, again } = useLoaded(`changed ${place.part}`, () => fetchTwoEditions(place.part));
+  const { value, fault, again } = useLoaded(`changed ${place.part} ${place.revision}`, () => fetchTwoEditions(place.part, place.revision));
   const isThere = Boolean(value?.carried);
-  const texts = useLoaded(`changed texts ${place.part} ${isThere}`, () => (isThere ? fetchTwoTexts(place.part) : Promise.resolve(null)));
+  const texts = useLoaded(`changed texts ${place.part} ${place.revision} ${isThere}`, () => (isThere ? fetchTwoTexts(place.part, place.revision) : Promise.resolve(null)));
   useFolderOf(value?.view.work.id ?? null);
   if (value?.carried) return <Changed place={place} view={value.view} carried={value.carried} texts={texts.value} again={again} />;
   return (

@@ -13,6 +13,8 @@ export interface Doing {
   point(note: string): void;
   put: ((mark: CarriedMark) => void) | null;
   leave: ((mark: CarriedMark) => void) | null;
+  /** All of these on the notes they stood on. */
+  putSame: ((marks: readonly CarriedMark[]) => void) | null;
   again: ((mark: CarriedMark) => void) | null;
 }
 
@@ -31,16 +33,17 @@ interface Props {
 export function PlaceRow({ place, names, settled, engravings, standing, inHand, note, doing }: Props): ReactNode {
   const range = (side: 'before' | 'after') => {
     const measures = place[side];
-    return measures && words.measures(names[side].measure(measures.from), names[side].measure(measures.to));
+    return measures && words.inMeasures(names[side].measure(measures.from), names[side].measure(measures.to));
   };
   const isHere = inHand !== null && place.marks.some(({ key }) => key === inHand.key);
   const { before, after, width } = engravings;
+  const same = place.marks.filter(({ key, why }) => why === 'beside' && !settled[key]);
   return (
     <section className={isHere ? 'place here' : 'place'}>
       <h2>{words.changed.where(range('before'), range('after'))}</h2>
       <div className="editions">
         <EditionLines title={words.changed.old} range={place.before} {...before} width={width} name={names.before.measure} marks={place.marks.flatMap((mark) => shownOld(mark, names.before))} note={isHere ? inHand.mark.note : null} />
-        <EditionLines title={words.changed.now} range={place.after} {...after} width={width} name={names.after.measure} marks={standing} note={isHere ? note : null} onPoint={doing.point} />
+        <EditionLines title={words.changed.now} range={place.after} {...after} width={width} name={names.after.measure} marks={standing} note={note} onPoint={doing.point} />
       </div>
       {place.marks.length ? (
         <ul className="lost">
@@ -51,6 +54,11 @@ export function PlaceRow({ place, names, settled, engravings, standing, inHand, 
             />
           ))}
         </ul>
+      ) : null}
+      {same.length > 1 && doing.putSame ? (
+        <button type="button" className="put-same" onClick={() => doing.putSame!(same)}>
+          {words.changed.putSame(same.length)}
+        </button>
       ) : null}
       {place.comments.length ? <p>{words.changed.said(place.comments.length)}</p> : null}
       {place.mutes.length ? <p>{words.changed.mutes(place.mutes.length)}</p> : null}

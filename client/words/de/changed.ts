@@ -5,6 +5,7 @@ import { count } from './german.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part) => `${part}: was anders ist`,
+  others: 'Neben einer anderen Ausgabe',
   from: (file) => `neben ${file}`,
   open: 'was anders ist',
   comes: 'Die beiden Ausgaben werden nebeneinandergelegt.',
@@ -12,7 +13,7 @@ export const changed = {
   same: 'Beide Ausgaben haben dieselben Noten. Alle Einträge sind geblieben, wo sie waren.',
   all: (places) => `${capital(count(places, 'Stelle', 'Stellen', 'eine'))} ${places === 1 ? 'ist' : 'sind'} anders. Kein Eintrag blieb übrig.`,
   left: (marks) => `${capital(count(marks, 'Eintrag', 'Einträge'))} ${marks === 1 ? 'ist' : 'sind'} nicht mitgekommen.`,
-  where: (before, after) => (before === null ? `Neu: ${after}` : after === null ? `Fort: ${before}` : before === after ? before : `${before}, jetzt ${after}`),
+  where: (before, after) => (before === null ? `Neu: ${after}` : after === null ? `Fort: ${before}` : before === after ? capital(before) : `${capital(before)}, jetzt ${after}`),
   old: 'Die alte Ausgabe',
   now: 'Die neue Ausgabe',
   notThere: 'Hier steht nichts davon.',
@@ -30,6 +31,8 @@ export const changed = {
     unknown: 'In der alten Ausgabe gibt es diese Note nicht.',
   },
   put: 'hierher setzen',
+  putSame: (n) => `alle ${n} auf dieselben Noten setzen`,
+  samePut: (n) => `${capital(count(n, 'Eintrag', 'Einträge'))} auf dieselben Noten gesetzt.`,
   leaveOut: 'weglassen',
   again: 'noch einmal ansehen',
   onto: (note, where) => `Kommt auf ${note}, ${where}.`,

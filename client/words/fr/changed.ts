@@ -5,6 +5,7 @@ import { count } from './french.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part) => `${part} : ce qui a changé`,
+  others: 'À côté d’une autre édition',
   from: (file) => `à côté de ${file}`,
   open: 'ce qui a changé',
   comes: 'Les deux éditions sont posées côte à côte.',
@@ -12,7 +13,7 @@ export const changed = {
   same: 'Les deux éditions ont les mêmes notes. Toutes les indications sont restées où elles étaient.',
   all: (places) => `${capital(count(places, 'endroit'))} ${places === 1 ? 'a' : 'ont'} changé. Aucune indication n’est restée en arrière.`,
   left: (marks) => `${capital(count(marks, 'indication', 'indications', 'une'))} ${marks === 1 ? 'n’a' : 'n’ont'} pas suivi.`,
-  where: (before, after) => (before === null ? `Nouveau : ${after}` : after === null ? `Disparu : ${before}` : before === after ? before : `${before}, maintenant ${after}`),
+  where: (before, after) => (before === null ? `Nouveau : ${after}` : after === null ? `Disparu : ${before}` : before === after ? capital(before) : `${capital(before)}, maintenant ${after}`),
   old: 'L’ancienne édition',
   now: 'La nouvelle édition',
   notThere: 'Rien n’en figure ici.',
@@ -30,6 +31,8 @@ export const changed = {
     unknown: 'L’ancienne édition n’a pas cette note.',
   },
   put: 'la mettre ici',
+  putSame: (n) => `les mettre toutes les ${n} sur les mêmes notes`,
+  samePut: (n) => `${capital(count(n, 'indication', 'indications', 'une'))} ${n === 1 ? 'mise' : 'mises'} sur les mêmes notes.`,
   leaveOut: 'la laisser',
   again: 'la revoir',
   onto: (note, where) => `Ira sur ${note}, ${where}.`,

@@ -5,6 +5,7 @@ import { count } from './italian.ts';
 /** What a corrected edition changed. */
 export const changed = {
   title: (part) => `${part}: che cosa è cambiato`,
+  others: 'Accanto a un’altra edizione',
   from: (file) => `accanto a ${file}`,
   open: 'che cosa è cambiato',
   comes: 'Le due edizioni vengono messe una accanto all’altra.',
@@ -12,7 +13,7 @@ export const changed = {
   same: 'Le due edizioni hanno le stesse note. Ogni segno è rimasto dov’era.',
   all: (places) => `${capital(count(places, 'punto', 'punti'))} ${places === 1 ? 'è cambiato' : 'sono cambiati'}. Nessun segno è rimasto indietro.`,
   left: (marks) => `${capital(count(marks, 'segno', 'segni'))} ${marks === 1 ? 'non è passato' : 'non sono passati'}.`,
-  where: (before, after) => (before === null ? `Nuovo: ${after}` : after === null ? `Sparito: ${before}` : before === after ? before : `${before}, ora ${after}`),
+  where: (before, after) => (before === null ? `Nuovo: ${after}` : after === null ? `Sparito: ${before}` : before === after ? capital(before) : `${capital(before)}, ora ${after}`),
   old: 'La vecchia edizione',
   now: 'La nuova edizione',
   notThere: 'Qui non ce n’è nulla.',
@@ -30,6 +31,8 @@ export const changed = {
     unknown: 'La vecchia edizione non ha questa nota.',
   },
   put: 'metterlo qui',
+  putSame: (n) => `metterli tutti e ${n} sulle stesse note`,
+  samePut: (n) => `${capital(count(n, 'segno', 'segni'))} ${n === 1 ? 'messo' : 'messi'} sulle stesse note.`,
   leaveOut: 'lasciarlo',
   again: 'rivederlo',
   onto: (note, where) => `Andrà su ${note}, ${where}.`,

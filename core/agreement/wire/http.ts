@@ -112,12 +112,14 @@ export interface Settled {
   at: string;
 }
 
-/** GET /api/parts/:part/carried: how the part differs from the edition before it. 404 where there was none. */
+/** GET /api/parts/:part/carried: how the part differs from an edition it had before, the last one unless `revision` asks for another. 404 where there was none. */
 export interface CarriedView {
-  /** Revision of the part that the edition before was. */
+  /** Revision of the part that it was. */
   revision: number;
   /** Of the document it came in. */
   fileName: string;
+  /** All it had before, the last one first. */
+  earlier: { revision: number; fileName: string }[];
   places: CarriedPlace[];
   /** By the key of a mark. */
   settled: Record<string, Settled>;

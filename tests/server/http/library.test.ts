@@ -82,6 +82,10 @@ describe('a librarian lays a score on the shelf', () => {
     expect((await librarian.get(`${url}/engraving`)).text).toBe('<score-partwise>P1 4</score-partwise>');
     expect((await librarian.post(url, { revision: 1, key: 'ink x', how: 'leftOut' })).status).toBe(200);
     expect(((await librarian.get(url)).json as CarriedView).settled['ink x']).toMatchObject({ how: 'leftOut', name: 'Lena Ashgrove' });
+    await librarian.upload(`/api/works/${work.id}/editions`, 'Violin I:5', 'third.xml');
+    expect((await librarian.get(url)).json).toMatchObject({ revision: 2, fileName: 'second.xml', earlier: [{ revision: 2 }, { revision: 1, fileName: 'harbour.musicxml' }], settled: { 'ink x': { how: 'leftOut' } } });
+    expect((await librarian.get(`${url}?revision=1`)).json).toMatchObject({ revision: 1, fileName: 'harbour.musicxml' });
+    expect((await librarian.get(`${url}?revision=3`)).status).toBe(404);
     expect((await librarian.post(url, { revision: 9, key: 'ink x', how: 'put' })).status).toBe(404);
     expect((await house.visitor().get(url)).status).toBe(401);
   });
