@@ -24,6 +24,9 @@ export class Exhausted extends Error {}
 const documents = new Turnstile(Math.max(1, availableParallelism() - 1));
 // A look through a whole piece is long and nobody's page waits for it: it goes through a door of its own, so that no score and no part stands behind it.
 const pieces = new Turnstile(1);
+// Nor does a symphony that comes in stand before a part that somebody opens.
+const imports = new Turnstile(1);
+const DOORS: Partial<Record<JobName, Turnstile>> = { checkPiece: pieces, importScore: imports, realign: imports };
 // A worker does not inherit the loader of its parent, so it starts with a line that brings one.
 const loader = new URL('index.mjs', pathToFileURL(createRequire(import.meta.url).resolve('tsx/esm/api'))).href;
 const script = new URL('./document.worker.ts', import.meta.url).href;
@@ -34,8 +37,7 @@ const start = new URL(`data:text/javascript,${encodeURIComponent(`import { tsImp
  * Rejects with Exhausted when it uses up either, with the signal's reason when aborted, and with the worker's own fault when it has a bug.
  */
 export function runInWorker<Name extends JobName>(name: Name, asked: Jobs[Name]['asked'], options: RunOptions = {}): Promise<Jobs[Name]['answer']> {
-  const turnstile = name === 'checkPiece' ? pieces : documents;
-  return turnstile.pass(() => run(name, asked, options));
+  return (DOORS[name] ?? documents).pass(() => run(name, asked, options));
 }
 
 function run<Name extends JobName>(name: Name, asked: Jobs[Name]['asked'], { signal, timeLimitMs = TIME_LIMIT_MS, heapMegabytes = HEAP_MEGABYTES, onReached }: RunOptions): Promise<Jobs[Name]['answer']> {

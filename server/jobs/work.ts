@@ -8,9 +8,11 @@ import type { JobName, Jobs } from './requests.ts';
 
 /** The work itself, run inside a worker thread; `onReached` tells how far it has come. */
 export const work: { [Name in JobName]: (asked: Jobs[Name]['asked'], onReached?: (step: number) => void) => Promise<Jobs[Name]['answer']> | Jobs[Name]['answer'] } = {
-  async importScore({ bytes, fileName }) {
+  async importScore({ bytes, fileName }, onReached) {
+    onReached?.(0);
     const file = await openFile(bytes, fileName);
     if (!file.ok) return { ok: false, trouble: file.fault };
+    onReached?.(1);
     const read = readScore(file.text);
     return read.ok ? { ok: true, score: read.score } : { ok: false, trouble: read.fault };
   },

@@ -13,6 +13,12 @@ export interface NewPart {
   section: string | null;
 }
 
+/** A document and the parts that come from it. */
+export interface NewFile {
+  edition: NewEdition;
+  parts: NewPart[];
+}
+
 /** A stored part with its music; `content.id` is its id in the source, `id` the library's. */
 export interface StoredPart {
   id: string;
@@ -30,8 +36,10 @@ export type ProgrammeRow = Omit<Shelf['programmes'][number], 'works'>;
 export interface Library {
   addProgramme(programme: Omit<ProgrammeRow, 'id'>): Promise<ProgrammeRow>;
   programmes(): Promise<Shelf['programmes']>;
-  /** All or nothing. null when there is no such programme. */
-  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[]): Promise<WorkView | null>;
+  /** All or nothing, further files of the same work too. null when there is no such programme. */
+  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[], further?: readonly NewFile[]): Promise<WorkView | null>;
+  /** Further parts of a work, all or nothing. null when there is no such work. */
+  addFiles(work: string, files: readonly NewFile[]): Promise<WorkView | null>;
   /** Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. */
   addEdition(work: string, edition: NewEdition, changed: { id: string; content: Part }[], added: NewPart[]): Promise<WorkView>;
   work(id: string): Promise<WorkView | null>;

@@ -49,12 +49,19 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     },
     programmes: async () => [...programmes.values()].map((row) => ({ ...row, works: [...works.values()].filter((work) => work.programme === row.id).map((work) => view(work.id)!) })),
 
-    async addWork(programme, { title, composer }, edition, added) {
+    async addWork(programme, { title, composer }, edition, added, further = []) {
       if (!programmes.has(programme)) return null;
       const id = randomUUID();
       works.set(id, { id, programme, title, composer, editions: [] });
       addParts(id, keep(id, edition), added);
+      for (const file of further) addParts(id, keep(id, file.edition), file.parts);
       return view(id);
+    },
+
+    async addFiles(work, files) {
+      if (!works.has(work)) return null;
+      for (const { edition, parts: added } of files) addParts(work, keep(work, edition), added);
+      return view(work);
     },
 
     async addEdition(work, edition, changed, added) {

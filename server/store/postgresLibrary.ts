@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type pg from 'pg';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
-import { insertEdition, insertParts, renewPart } from './editionRows.ts';
+import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from './editionRows.ts';
 import type { Library, StoredPart } from './library.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { transaction } from './transaction.ts';
@@ -35,12 +35,23 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
       return rows.map((row) => ({ ...programmeView(row), works: row.works.map(workView) }));
     },
 
-    async addWork(programme, { title, composer }, edition, parts) {
+    async addWork(programme, { title, composer }, edition, parts, further = []) {
       const id = randomUUID();
       const added = await transaction(pool, async (client) => {
         const { rowCount } = await client.query('insert into work (id, programme_id, title, composer) select $1, id, $3, $4 from programme where id = $2', [id, programme, title, composer]);
         if (!rowCount) return false;
-        await insertParts(client, id, await insertEdition(client, id, edition), parts, 0);
+        await insertFiles(client, id, [{ edition, parts }, ...further], 0);
+        return true;
+      });
+      return added ? work(id) : null;
+    },
+
+    async addFiles(id, files) {
+      const added = await transaction(pool, async (client) => {
+        // The row is held, so that two who add at once do not number their parts alike.
+        const { rowCount } = await client.query('select from work where id = $1 for update', [id]);
+        if (!rowCount) return false;
+        await insertFiles(client, id, files, await nextPosition(client, id));
         return true;
       });
       return added ? work(id) : null;
@@ -51,7 +62,7 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
         const source = await insertEdition(client, id, edition);
         // In one order for everybody, so that two corrected editions cannot wait for each other.
         for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part.id, source, part.content);
-        await insertParts(client, id, source, added, changed.length);
+        await insertParts(client, id, source, added, await nextPosition(client, id));
       });
       return (await work(id))!;
     },
