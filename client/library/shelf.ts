@@ -1,7 +1,7 @@
-import type { ImportAnswer, Me, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { Me, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
 import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
 import type { SeatId } from '../../core/music/seat.ts';
-import { sendFile, sendJson } from './http.ts';
+import { sendJson } from './http.ts';
 import { keptJson } from './kept/library.ts';
 import { newId } from '../agreement/newId.ts';
 
@@ -16,8 +16,6 @@ export async function fetchShelf(): Promise<ShelfAndMe> {
 }
 
 export const addProgramme = (title: string, firstRehearsal: string | null, concert: string | null) => sendJson<{ id: string }>('POST', '/programmes', { title, firstRehearsal, concert });
-export const layScore = (programme: string, file: File) => sendFile<ImportAnswer>(`/programmes/${programme}/works`, file);
-export const correctScore = (work: string, file: File) => sendFile<ImportAnswer>(`/works/${work}/editions`, file);
 export const assignPart = (part: string, section: string | null) => sendJson('PUT', `/parts/${part}/section`, { section });
 export const addPerson = (name: string, librarian: boolean) => sendJson<{ link: string }>('POST', '/people', { name, librarian });
 export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});

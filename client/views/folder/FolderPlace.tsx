@@ -20,6 +20,8 @@ import { HandOut } from './HandOut.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
 import { cellsOf } from './cells.ts';
+import { Imports } from './imports/Imports.tsx';
+import { useLaying } from './imports/useLaying.ts';
 import { WholePiece } from './piece/WholePiece.tsx';
 
 /** One programme: works down, sections across, and what is to be handed out. */
@@ -52,6 +54,8 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       again();
       return sentence;
     });
+  const laying = useLaying(place.programme, me.librarian, say, again);
+  const here = laying.views.filter((view) => view.programme === place.programme || programme?.works.some(({ id }) => id === view.work));
   const inHand = cell?.part.id;
   useEffect(() => {
     if (inHand) rememberPart(inHand);
@@ -67,13 +71,14 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         <Head left={programme?.title ?? ''} middle={programme?.concert ? words.day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
+        <Imports views={here} onLeave={laying.leave} />
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
         {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
-        tools={programme ? <FolderTools me={me} programme={programme.id} cell={cell ?? null} act={act} say={say} /> : null}
+        tools={programme ? <FolderTools me={me} cell={cell ?? null} laying={laying} act={act} say={say} /> : null}
       />
     </>
   );

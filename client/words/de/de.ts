@@ -12,6 +12,7 @@ import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
+import { imports } from './imports.ts';
 import { piece } from './piece.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
@@ -113,6 +114,7 @@ export const de = {
   folder,
   section,
   plan,
+  imports,
   piece,
   run,
   elsewhere,

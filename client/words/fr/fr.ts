@@ -10,6 +10,7 @@ import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
+import { imports } from './imports.ts';
 import { piece } from './piece.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
@@ -111,6 +112,7 @@ export const fr = {
   folder,
   section,
   plan,
+  imports,
   piece,
   run,
   elsewhere,
