@@ -13,7 +13,14 @@ export interface ReadFile {
 
 export type ReadFiles = { ok: true; files: ReadFile[] } | { ok: false; trouble: Trouble };
 
-const NO_STRINGS: Trouble = { code: 'NO_STRING_PARTS', text: 'Nothing was imported: the score has no part for violin, viola, cello or double bass. Name the parts by their instrument and send it again.' };
+/** Names of parts that are told where none is for strings. Chosen, not measured. */
+const TOLD = 6;
+
+function noStrings({ parts }: Score): Trouble {
+  const names = [...new Set(parts.map(({ name }) => name.slice(0, 40)).filter(Boolean))];
+  const are = names.length ? ` Its parts are called ${names.slice(0, TOLD).map((name) => `"${name}"`).join(', ')}${names.length > TOLD ? ` and ${names.length - TOLD} more` : ''}.` : parts.length ? ' Its parts have no names.' : ' It has no parts at all.';
+  return { code: 'NO_STRING_PARTS', text: `Nothing was imported: the score has no part for violin, viola, cello or double bass.${are} Name the parts by their instrument and send it again.` };
+}
 
 async function readOne(documents: Documents, edition: NewEdition, index: number, { signal, onFile }: Watch): Promise<{ ok: true; file: ReadFile } | { ok: false; trouble: Trouble }> {
   signal?.throwIfAborted();
@@ -23,7 +30,7 @@ async function readOne(documents: Documents, edition: NewEdition, index: number,
     onFile?.(index, { step: 'read', parts: parts.map(({ name }) => name) });
     return { ok: true, file: { edition, score: read.score, parts } };
   }
-  const trouble = read.ok ? NO_STRINGS : read.trouble;
+  const trouble = read.ok ? noStrings(read.score) : read.trouble;
   onFile?.(index, { step: 'refused', trouble });
   return { ok: false, trouble };
 }

@@ -1,5 +1,7 @@
 import { engravingDocument } from '../../core/musicxml/engravingDocument.ts';
+import { guessInstruments } from '../../core/musicxml/guessInstruments.ts';
 import { readScore } from '../../core/musicxml/readScore.ts';
+import { sharedParts } from '../../core/music/sharedPart.ts';
 import { realign } from '../../core/music/realign.ts';
 import { markFile, MEDIA_TYPES } from '../files/markFile.ts';
 import { openFile } from '../files/openFile.ts';
@@ -14,7 +16,7 @@ export const work: { [Name in JobName]: (asked: Jobs[Name]['asked'], onReached?:
     if (!file.ok) return { ok: false, trouble: file.fault };
     onReached?.(1);
     const read = readScore(file.text);
-    return read.ok ? { ok: true, score: read.score } : { ok: false, trouble: read.fault };
+    return read.ok ? { ok: true, score: { ...read.score, parts: sharedParts(guessInstruments(read.parts)) } } : { ok: false, trouble: read.fault };
   },
 
   realign: ({ part, stored }) => realign(part, stored),
