@@ -49,5 +49,6 @@ export interface Library {
   partsOf(work: string): Promise<StoredPart[]>;
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;
+  /** Puts a part on the stands of a section; it is for their instrument then. */
   assign(part: string, section: string | null): Promise<boolean>;
 }

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
+import type { InstrumentName } from '../../core/music/part.ts';
 import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
 import type { MemoryPart, Shelves } from './shelves.ts';
 
@@ -82,8 +83,10 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
 
     async assign(id, section) {
       const part = parts.get(id);
-      if (!part || (section !== null && !sections.has(section))) return false;
+      const to = section === null ? null : sections.get(section);
+      if (!part || to === undefined) return false;
       part.section = section;
+      if (to) part.content = { ...part.content, instrument: to.instrument as InstrumentName };
       return true;
     },
   };

@@ -73,14 +73,18 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     },
 
     async assign(id, section) {
-      if (section !== null && !(await prisma.section.count({ where: { id: section } }))) return false;
-      const { count } = await prisma.part.updateMany({ where: { id }, data: { sectionId: section } });
-      return count > 0;
+      if (section === null) return (await prisma.part.updateMany({ where: { id }, data: { sectionId: null } })).count > 0;
+      const { rowCount } = await pool.query(ON_STANDS, [id, section]);
+      return Boolean(rowCount);
     },
   };
 }
 
 const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.head, w.id as work_id, w.title, w.composer
   from part p join work w on w.id = p.work_id`;
+
+const ON_STANDS = `update part p set section_id = s.id, instrument = s.instrument,
+  content = case when p.instrument = s.instrument then p.content else jsonb_set(p.content::jsonb, '{instrument}', to_jsonb(s.instrument))::json end
+  from section s where p.id = $1 and s.id = $2`;
 
 type PartRow = Omit<StoredPart, 'work'> & { work_id: string; title: string; composer: string };
