@@ -11,6 +11,7 @@ import './ui/styles/ledge.css';
 import './ui/styles/music.css';
 import './ui/styles/stand.css';
 import './ui/styles/folder.css';
+import './ui/styles/programme.css';
 import './ui/styles/section.css';
 import './ui/styles/pictures.css';
 import './ui/styles/rules.css';

@@ -11,7 +11,8 @@ export type Place =
   | { at: 'signIn'; token: string | null }
   | { at: 'shelf' }
   | { at: 'folder'; programme: string }
-  | { at: 'stand'; part: string; measure: number | null }
+  /** `open`: the measure stands open there, with this slip in hand where one is named. */
+  | { at: 'stand'; part: string; measure: number | null; open?: string }
   /** `passage`: whose bow changes are to be shared out. */
   | { at: 'section'; part: string; passage: Passage | null }
   | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
@@ -27,7 +28,10 @@ export function placeOf(path: string, search: string): Place {
   const query = new URLSearchParams(search);
   if (first === 'sign-in') return { at: 'signIn', token: query.get('token') };
   if (first === 'folder' && second) return { at: 'folder', programme: second };
-  if (first === 'stand' && second) return { at: 'stand', part: second, measure: Number(query.get('m')) || null };
+  if (first === 'stand' && second) {
+    const open = query.get('open');
+    return { at: 'stand', part: second, measure: Number(query.get('m')) || null, ...(open === null ? {} : { open }) };
+  }
   if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
   if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
@@ -43,7 +47,7 @@ export function addressOf(place: Place): string {
     case 'folder':
       return `/folder/${encodeURIComponent(place.programme)}`;
     case 'stand':
-      return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}` : ''}`;
+      return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}${place.open === undefined ? '' : `&open=${encodeURIComponent(place.open)}`}` : ''}`;
     case 'section':
       return `/section/${encodeURIComponent(place.part)}${place.passage ? `?${new URLSearchParams({ from: place.passage.first, to: place.passage.last })}` : ''}`;
     case 'rules':

@@ -13,14 +13,16 @@ import { partRoutes } from './http/routes/parts.ts';
 import { handRoutes } from './http/routes/hand.ts';
 import { pieceRoutes } from './http/routes/pieces.ts';
 import { peopleRoutes } from './http/routes/people.ts';
+import { printRoutes } from './http/routes/prints.ts';
 import { sectionRoutes } from './http/routes/sections.ts';
+import { programmeRoutes } from './http/routes/programmes.ts';
 import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
 import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, workRoutes, partRoutes, pieceRoutes, operationRoutes, exportRoutes, peopleRoutes, sectionRoutes];
+const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes];
 
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {

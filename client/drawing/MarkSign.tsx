@@ -1,9 +1,7 @@
 import type { ReactNode } from 'react';
-import { halfWidthOf, heightOf, isLettered, SOLID, STROKES, type Stroke } from './figures.ts';
+import { halfWidthOf, heightOf, isLettered, SOLID, STROKES, type Stroke } from '../../core/engraving/marks/figures.ts';
+import type { MarkState } from '../../core/engraving/marks/placeMarks.ts';
 import { Pencil } from './Pencil.tsx';
-
-/** Form says the state: adopted heavy, proposed one even stroke, private smaller over a dotted line, aside struck through. */
-export type MarkState = 'adopted' | 'proposed' | 'private' | 'aside';
 
 function Inked({ stroke, x, y, scale }: { stroke: Stroke; x: number; y: number; scale: number }): ReactNode {
   const place = `translate(${x.toFixed(2)} ${y.toFixed(2)}) scale(${scale})`;

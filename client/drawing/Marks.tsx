@@ -1,6 +1,6 @@
 import { memo, type ReactNode } from 'react';
 import { MarkSign, MarkWords } from './MarkSign.tsx';
-import type { PlacedMarks } from './placeMarks.ts';
+import type { PlacedMarks } from '../../core/engraving/marks/placeMarks.ts';
 import { Spectacles } from './Spectacles.tsx';
 
 /** Marks over one system, placed. */

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { STROKES, type Stroke } from './figures.ts';
+import { STROKES, type Stroke } from '../../core/engraving/marks/figures.ts';
 
 /** Two passes of one stroke, the second thinner and a hair off, so that it reads as soft lead. */
 export function Pencil({ stroke, x = 0, y = 0, scale = 1, className = '' }: { stroke: Stroke; x?: number; y?: number; scale?: number; className?: string }): ReactNode {

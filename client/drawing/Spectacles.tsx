@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
-
-export type Lens = 'both' | 'inside' | 'outside';
+import type { Lens } from '../../core/engraving/marks/placeMarks.ts';
 
 /** The pencil sign for "watch here". A dark lens names the seat: left inside, right outside, as the first violins sit. */
 export function Spectacles({ x = 0, y = 0, dark = 'both', scale = 1 }: { x?: number; y?: number; dark?: Lens; scale?: number }): ReactNode {

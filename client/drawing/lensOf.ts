@@ -1,5 +1,5 @@
 import { isOutside, type Seats } from '../../core/music/seat.ts';
-import type { Lens } from './Spectacles.tsx';
+import type { Lens } from '../../core/engraving/marks/placeMarks.ts';
 
 /** Which lens is dark for a finding about these seats. */
 export function lensOf(seats: Seats): Lens {

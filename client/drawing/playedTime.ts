@@ -1,6 +1,6 @@
 import type { Seconds } from '../../core/music/seconds.ts';
 import { quarters } from '../../core/music/time.ts';
-import type { Geometry } from '../engraving/geometry.ts';
+import type { Geometry } from '../../core/engraving/geometry.ts';
 import type { PartIndex } from '../library/partIndex.ts';
 
 /** When measures begin, and when the last of them ends. */

@@ -1,4 +1,4 @@
-import type { Lens } from './Spectacles.tsx';
+import type { Lens } from '../../core/engraving/marks/placeMarks.ts';
 
 export interface SpectaclesPaths {
   open: string;

@@ -1,48 +1,24 @@
 import createVerovioModule from 'verovio/wasm';
 import { enableLog, LOG_ERROR, VerovioToolkit } from 'verovio/esm';
-import type { EngravedSystem } from './geometry.ts';
-import type { Layout, SystemRange } from './messages.ts';
-import { readGeometry } from './readGeometry.ts';
-import { countRests } from './rests.ts';
-import { systemRanges } from './systemRanges.ts';
-import { embeddedFont, tidy } from './tidy.ts';
+import { APPEARANCE, withoutNames } from '../../core/engraving/appearance.ts';
+import type { EngravedSystem } from '../../core/engraving/geometry.ts';
+import type { Layout } from './messages.ts';
+import { readGeometry } from '../../core/engraving/readGeometry.ts';
+import { countRests } from '../../core/engraving/rests.ts';
+import { systemRanges, type SystemRange } from '../../core/engraving/systemRanges.ts';
+import { embeddedFont, tidy } from '../../core/engraving/tidy.ts';
 
 const FIXED = {
+  ...APPEARANCE,
   // One system a page: no page is ever high enough for two.
   pageHeight: 100,
   adjustPageHeight: true,
-  condense: 'none',
-  header: 'none',
-  footer: 'none',
-  svgViewBox: true,
-  svgRemoveXlink: true,
-  scale: 100,
-  pageMarginLeft: 0,
-  pageMarginRight: 0,
-  pageMarginTop: 0,
-  pageMarginBottom: 0,
-  font: 'Leipzig',
-  mnumInterval: 0,
-  xmlIdSeed: 7,
-  svgAdditionalAttribute: ['fing@startid', 'slur@startid'],
-  staffLineWidth: 0.2,
-  barLineWidth: 0.34,
-  stemWidth: 0.24,
-  hairpinThickness: 0.26,
-  hairpinSize: 2.6,
-  dynamDist: 2.4,
-  slurMidpointThickness: 0.5,
-  slurEndpointThickness: 0.16,
-  spacingNonLinear: 0.6,
 } as const;
 
 const ready = createVerovioModule().then((module) => {
   enableLog(LOG_ERROR, module);
   return new VerovioToolkit(module);
 });
-
-/** The name of the part stands in the running head. */
-const withoutNames = (text: string) => text.replace(/<(part-name|part-abbreviation)\b[^>]*>[\s\S]*?<\/\1>/g, '<$1/>');
 
 /** A part laid out by the engraving library. */
 export interface LaidOut {

@@ -1,5 +1,6 @@
-import type { EngravedSystem } from './geometry.ts';
-import type { FromEngraver, SystemRange, ToEngraver } from './messages.ts';
+import type { EngravedSystem } from '../../core/engraving/geometry.ts';
+import type { SystemRange } from '../../core/engraving/systemRanges.ts';
+import type { FromEngraver, ToEngraver } from './messages.ts';
 
 /** What is engraved so far; a system without a drawing is five empty lines for now. */
 export interface EngravingSnapshot {

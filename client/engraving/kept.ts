@@ -1,6 +1,6 @@
 import { clear, createStore, del, get, getMany, set, update, type UseStore } from 'idb-keyval';
-import type { EngravedSystem } from './geometry.ts';
-import type { SystemRange } from './messages.ts';
+import type { EngravedSystem } from '../../core/engraving/geometry.ts';
+import type { SystemRange } from '../../core/engraving/systemRanges.ts';
 
 /** Layouts kept on this device; one of a long part is some twenty megabytes. Chosen, not measured. */
 const KEPT = 6;

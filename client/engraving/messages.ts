@@ -1,10 +1,5 @@
-import type { EngravedSystem } from './geometry.ts';
-
-/** First and last measure (ordinals) of a system. */
-export interface SystemRange {
-  first: number;
-  last: number;
-}
+import type { EngravedSystem } from '../../core/engraving/geometry.ts';
+import type { SystemRange } from '../../core/engraving/systemRanges.ts';
 
 /** A text and how wide (staff spaces) it is laid out, how far notes stand apart, and whether all of it stands on one line. */
 export interface Layout {

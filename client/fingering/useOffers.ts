@@ -24,7 +24,7 @@ export interface OffersOnStand {
   choose(chosen: number): void;
   /** The two laid side by side. */
   sides: Sides | null;
-  /** Lays the one in focus above or below the staff; a second time puts the two away. */
+  /** Lays the one in focus above or below the staff. */
   lay(side: Side): void;
   apart(): void;
   leave(): void;

@@ -27,7 +27,7 @@ function takeEarly(path: string): Promise<Response> | undefined {
   return answer;
 }
 
-async function send(path: string, init: RequestInit, asked = fetch(`/api${path}`, { credentials: 'same-origin', ...init })): Promise<Response> {
+export async function send(path: string, init: RequestInit, asked = fetch(`/api${path}`, { credentials: 'same-origin', ...init })): Promise<Response> {
   const response = await asked.catch(() => {
     throw new Refused({ code: 'NO_LINE', text: words.trouble.noLine }, 0);
   });

@@ -1,7 +1,10 @@
-import type { Me, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { Me, ProgrammeView, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { z } from 'zod';
+import type { ProgrammeOverview, SinceView } from '../../core/agreement/wire/overview.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
 import type { SeatId } from '../../core/music/seat.ts';
-import { sendJson } from './http.ts';
+import { remove, sendJson } from './http.ts';
 import { keptJson } from './kept/library.ts';
 import { newId } from '../agreement/newId.ts';
 
@@ -15,7 +18,12 @@ export async function fetchShelf(): Promise<ShelfAndMe> {
   return { me, shelf };
 }
 
-export const addProgramme = (title: string, firstRehearsal: string | null, concert: string | null) => sendJson<{ id: string }>('POST', '/programmes', { title, firstRehearsal, concert });
+export const addProgramme = (programme: z.input<typeof ProgrammeBody>) => sendJson<ProgrammeView>('POST', '/programmes', programme);
+export const writeProgramme = (id: string, programme: z.input<typeof ProgrammeBody>) => sendJson<ProgrammeView>('PUT', `/programmes/${id}`, programme);
+export const seatForProgramme = (programme: string, section: string, seats: { seat: SeatId; person: string | null }[], principal: string | null) => sendJson<ProgrammeView>('PUT', `/programmes/${programme}/sections/${section}/seating`, { seats, principal });
+export const seatAsUsual = (programme: string, section: string) => remove(`/programmes/${programme}/sections/${section}/seating`);
+export const fetchOverview = (programme: string) => keptJson<ProgrammeOverview>(`/programmes/${programme}/overview`);
+export const fetchSince = (part: string) => keptJson<SinceView>(`/parts/${part}/since`);
 export const assignPart = (part: string, section: string | null) => sendJson('PUT', `/parts/${part}/section`, { section });
 export const addPerson = (name: string, librarian: boolean) => sendJson<{ link: string }>('POST', '/people', { name, librarian });
 export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});

@@ -8,7 +8,7 @@ export type Command =
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
   | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' | 'passage' | 'openBefore' | 'openAfter' | 'myPart' };
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' | 'passage' | 'openHere' | 'openBefore' | 'openAfter' | 'myPart' };
 
 export interface KeyPress {
   key: string;

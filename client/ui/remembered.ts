@@ -36,6 +36,12 @@ export function rememberPart(part: string, measure: number | null = null): void 
   keep({ stand: { at: 'stand', part, measure: measure ?? known }, section: { at: 'section', part, passage: null } });
 }
 
+/** The part this window had in hand last; null before any. */
+export function partInHand(): string | null {
+  const { stand } = read();
+  return stand?.at === 'stand' ? stand.part : null;
+}
+
 /** Goes to a place this window knows; to one it does not know yet leads nothing. */
 export function goPlace(place: keyof Known): void {
   const target = place === 'shelf' ? ({ at: 'shelf' } as const) : read()[place];

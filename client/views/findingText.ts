@@ -11,3 +11,6 @@ export function findingText({ rule, message, text, facts, measure, seats }: Pick
   const given: Record<string, string> = { where: words.inMeasures(name(measure), name(measure)), who, Who: capital(who) };
   return capital(sentence.replace(/\{(\w+)\}/g, (_, blank: string) => given[blank] ?? words.fact(facts[blank]!, name)));
 }
+
+/** Why a rule holds, in the language spoken; `own` are its own words, for a language that has none. */
+export const whyText = (rule: string, own: string | undefined): string => words.rulePages[rule]?.[1] ?? own ?? '';

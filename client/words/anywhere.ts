@@ -9,4 +9,10 @@ export const anywhere = {
     open: 'Enter opens the measure: what is proposed there hangs under it.',
     fingerings: 'f works out fingerings for what is in hand.',
   },
+  /** The same for a finger. */
+  touched: {
+    note: 'Tap a note; “mark” brings the signs.',
+    open: 'Tap the note in hand again, or “open”: what is proposed there hangs under the measure.',
+    fingerings: '“fingerings” works out what can be played here.',
+  },
 };

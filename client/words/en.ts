@@ -12,7 +12,9 @@ import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
 import { imports } from './imports.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { rules } from './rules.ts';
+import { season } from './season.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
@@ -40,6 +42,8 @@ export const en = {
   technical: {} as Readonly<Record<string, string>>,
   /** What the rules say, by rule and message, where it is said in this language; else the finding's own English stands. */
   findings: {} as Readonly<Record<string, Readonly<Record<string, string>>>>,
+  /** What a rule holds, and why; the rule's own words where a language has none. */
+  rulePages: {} as Readonly<Record<string, readonly [summary: string, why: string]>>,
   fact: (value: Fact, _measure: (ordinal: number) => string) => String(value),
   refusals: REFUSALS as Readonly<Record<RefusalCode, string>>,
   trouble: {
@@ -57,7 +61,6 @@ export const en = {
   signIn: {
     ask: 'Open the link the librarian gave you.',
     coming: 'Your place is being laid out.',
-    again: 'Ask the librarian for a new link; each opens once.',
   },
   pencils: { label: 'In hand', propose: 'propose', alone: 'for me alone', ink: 'ink in' },
   signs: {
@@ -107,6 +110,8 @@ export const en = {
     nothingToWatch: 'Nothing to watch.',
     noNote: 'No note is in hand. Tap a note, or press an arrow key.',
     noSlip: 'No slip lies here. Type marks, then Enter lays one.',
+    nowVote: (slip: string) => `${slip} lies open. Now your vote.`,
+    nothingToTakeBack: 'Nothing to take back.',
     measureGone: (said: string) => `This part has no measure ${said}. Type a printed number or a rehearsal letter.`,
     lifted: 'The part is locked for printing. The librarian can open it again.',
     done: 'No measure open, nothing to watch.',
@@ -345,6 +350,7 @@ export const en = {
     apart: (seconds: string, desk: number) => `Partners come closest at desk ${desk}: ${seconds} s apart.`,
     nobody: 'nobody',
     seating: 'Who sits where',
+    seatsOnShelf: 'People are seated on the Shelf, under Sections.',
     table: 'The same in a table',
     seat: 'Seat',
     changes: 'Changes of bow',
@@ -357,6 +363,8 @@ export const en = {
   plan,
   imports,
   piece,
+  season,
+  prints,
   run,
   elsewhere,
   named,
@@ -364,7 +372,7 @@ export const en = {
   notices,
   letters,
   keys,
-  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'next pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
+  tools: { goTo: 'go to', nextOpen: 'next open', nextWatch: 'next to watch', open: 'open', close: 'close', lay: 'lay the slip', inkIn: 'ink in', takeBack: 'take back', pencil: 'another pencil', keys: 'keys', say: 'say something', light: 'light', fingerings: 'fingerings', shareOut: 'share out the changes', hair: 'the bow along its hair', beside: 'how the other sections bow', elsewhere: 'pencil them in', short: { waits: 'waits', elsewhere: 'again', command: 'in words', beside: 'others', hair: 'bow', shareOut: 'share', take: 'take', open: 'next', watch: 'watch', say: 'say' } },
 };
 
 export type Words = typeof en;

@@ -20,3 +20,6 @@ export function day(iso: string, now = new Date()): string {
 
 /** Measures by their printed numbers, "3", "3, 5" or "3 to 5". */
 export const measures = (numbers: string): string => `${/, | to /.test(numbers) ? 'measures' : 'measure'} ${numbers}`;
+
+/** Names in a row, "one, two and three". */
+export const listed = (names: readonly string[]): string => (names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`);

@@ -59,7 +59,7 @@ const SAYS: Record<CommandName, string> = {
   rub: 'rub out',
   undo: 'take the last mark back',
   redo: 'write it again',
-  pencil: 'the next pencil',
+  pencil: 'another pencil',
   enter: 'open the measure; lay the slip; ink in',
   leave: 'leave, close',
   for: 'vote for the slip',

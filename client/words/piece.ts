@@ -1,8 +1,7 @@
 import type { Severity } from '../../core/check/finding.ts';
 import { capital } from './capital.ts';
-import { count, day } from './english.ts';
+import { count, day, listed } from './english.ts';
 
-const listed = (names: readonly string[]): string => (names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`);
 const clock = (at: Date): string => at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
 
 const counts: Record<Severity, (n: number) => string> = {

@@ -2,7 +2,7 @@ import { change, type Draft } from './draft.ts';
 import type { AgreementEvent, LogEntry } from './event.ts';
 import { inkInto } from './ink.ts';
 import { letterOf } from './letter.ts';
-import type { AgreementState, Proposal, ProposalStatus, Stamp } from './state.ts';
+import type { AgreementState, Proposal, ProposalStatus, Stage, Stamp } from './state.ts';
 
 type Event<Type extends AgreementEvent['type']> = Extract<AgreementEvent, { type: Type }>;
 
@@ -63,6 +63,12 @@ function muted(draft: Draft, { id, rule, place, reason, fingerprint }: Event<'mu
   mutes[id] = { id, rule, place, reason, fingerprint, muted: stamp };
 }
 
+function movedOn({ state }: Draft, stage: Stage, stamp: Stamp): void {
+  state.stage = stage;
+  if (stage === 'onStands') state.handedOut = stamp;
+  else delete state.handedOut;
+}
+
 function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
   switch (event.type) {
     case 'proposed':
@@ -87,8 +93,7 @@ function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
       delete change(draft, 'mutes')[event.id];
       return;
     case 'movedOn':
-      draft.state.stage = event.stage;
-      return;
+      return movedOn(draft, event.stage, stamp);
     case 'locked':
       draft.state.locked = true;
       return;

@@ -90,6 +90,8 @@ export interface AgreementState {
   ink: StandingMark[];
   /** Letters given so far, by measure. */
   letters: Record<string, number>;
+  /** When the part went onto the stands. Absent before that, and once it was taken from them again. */
+  handedOut?: Stamp;
 }
 
 /** What the rules need to know of the part besides the log: given by whoever runs them. */

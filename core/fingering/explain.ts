@@ -3,7 +3,7 @@ import type { FingeringFacts } from './explain/handFacts.ts';
 import type { PlayedLine } from './explain/playedLine.ts';
 import type { HandWords, Names } from './words/handWords.ts';
 import { noteNames } from './words/noteNames.ts';
-import { fingerWords, passageWords } from './words/passageWords.ts';
+import { apartWords, passageWords } from './words/passageWords.ts';
 import { stretchWords } from './words/stepWords.ts';
 
 /** A comparison in sentences, each to stand by itself. */
@@ -50,8 +50,7 @@ export function explain(words: HandWords, played: PlayedLine, comparison: Compar
     const told = new Set([...notes, ...a.steps.map(({ note }) => note), ...b.steps.map(({ note }) => note)]);
     const nameOf = noteNames(words, played.line.filter(({ id }) => told.has(id)), measures[0] === measures[1] ? measures[0] : null);
     const [one, other] = [a, b].map((facts) => passageWords(words, played, facts, nameOf)) as [string, string];
-    const alike = one === other;
-    return words.sideBySide(words.measures(...measures), names, alike ? fingerWords(words, a) : one, alike ? fingerWords(words, b) : other);
+    return words.sideBySide(words.measures(...measures), names, ...(one === other ? apartWords(words, played, [a, b], nameOf) : ([one, other] as const)));
   });
   return {
     differences: differences.length > 0 ? differences : [words.alike],

@@ -5,10 +5,11 @@ import { finger } from './finger.ts';
 import { mark } from './mark.ts';
 import { notes } from './notes.ts';
 import { print } from './output.ts';
+import { printing } from './printing.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger];
+const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger, printing];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

@@ -1,11 +1,11 @@
-import { rename, rm, writeFile } from 'node:fs/promises';
-import { dirname, extname, resolve } from 'node:path';
+import { extname, resolve } from 'node:path';
 import { type FileForm, markFile } from '../files/markFile.ts';
 import { readArguments, required } from './arguments.ts';
 import { BadInput, type Command } from './command.ts';
 import { readMarksFile } from './marksFile.ts';
 import { printJson } from './output.ts';
 import { openScore } from './scoreFile.ts';
+import { writeWhole } from './writeWhole.ts';
 
 const FORMS: Record<string, FileForm> = { '.musicxml': 'musicxml', '.xml': 'musicxml', '.mxl': 'mxl' };
 
@@ -29,15 +29,3 @@ export const mark: Command = {
     return 0;
   },
 };
-
-/** All of the file or none of it. */
-async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
-  const draft = resolve(dirname(path), `.bowline-${process.pid}.part`);
-  try {
-    await writeFile(draft, bytes);
-    await rename(draft, path);
-  } catch (error) {
-    await rm(draft, { force: true });
-    throw new BadInput(`${path}: The file cannot be written (${(error as NodeJS.ErrnoException).code}). Choose another place.`);
-  }
-}

@@ -1,4 +1,5 @@
 import type { WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeDay } from '../../core/agreement/wire/programme.ts';
 import { seatsFor } from '../../core/music/seat.ts';
 import type { Authority } from '../operations/authority.ts';
 import type { Person } from '../store/people.ts';
@@ -26,6 +27,7 @@ export interface DemoAnswer {
 
 const DAY = 24 * 60 * 60 * 1000;
 const dayFromNow = (days: number): string => new Date(Date.now() + days * DAY).toISOString().slice(0, 10);
+const day = (kind: ProgrammeDay['kind'], days: number): ProgrammeDay => ({ kind, date: dayFromNow(days), time: null, words: '' });
 const GUIDES = [['principal', PRINCIPAL], ['player', PARTNER], ['librarian', LIBRARIAN]] as const;
 
 async function seatEverybody(store: Store): Promise<Map<string, string>> {
@@ -56,7 +58,7 @@ export async function fillDemo(deps: DemoDeps): Promise<DemoAnswer> {
   if (empty) {
     const librarian = await store.people.add(LIBRARIAN, true);
     const ids = await seatEverybody(store);
-    const programme = await store.library.addProgramme({ title: 'Varnholm Strings: Tide Tables', firstRehearsal: dayFromNow(12), concert: dayFromNow(16) });
+    const programme = await store.library.addProgramme({ title: 'Varnholm Strings: Tide Tables', season: '', conductor: '', days: [day('rehearsal', 12), day('concert', 16)], deadlines: { withPrincipal: dayFromNow(-3), roundSection: dayFromNow(2), inkedIn: dayFromNow(6), onStands: dayFromNow(9) } });
     const work = await deps.layScore(programme.id, { bytes: new TextEncoder().encode(demoScore()), fileName: 'low-water.musicxml' }, librarian);
     await tellTheStory(deps, work, ids);
   }

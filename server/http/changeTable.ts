@@ -37,12 +37,37 @@ export function changesAsCsv(changes: readonly Change[], part: Part): string {
   return stringify(rowsOf(changes, part), { header: true, columns: [...COLUMNS], bom: true, escape_formulas: true, record_delimiter: 'windows' });
 }
 
-/** For the stand or a message: one line a change. */
+const WIDTH = 78;
+
+/** Words in lines no longer than a page is wide; the second and later ones set in. */
+function wrapped(text: string, indent: string): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= WIDTH) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(lines.length ? `${indent}${word}` : word);
+  }
+  return lines;
+}
+
+/** Signs of one decision: laid at the same moment by the same person for the same reason. */
+const decisionOf = ({ who, when, why, seats, standing: holds }: Row): string => JSON.stringify([who, when, why, seats, holds]);
+
+const measureWords = (row: Row): string => `m. ${row['printed number'] || row.measure}`;
+
+/** One decision as a paragraph: what and why first, then its signs measure by measure. */
+function paragraph(rows: readonly Row[]): string[] {
+  const [first] = rows as [Row];
+  const [from, to] = [measureWords(first), measureWords(rows.at(-1)!)];
+  const head = `${from === to ? from : `${from} to ${to}`}${first.seats === 'all' ? '' : ` [${first.seats}]`}: ${first.why} (${first.who}, ${first.when}${first.standing === 'holds' ? '' : `; ${first.standing}`})`;
+  const signs = rows.map((row, i) => `${i === 0 || measureWords(row) !== measureWords(rows[i - 1]!) ? `${measureWords(row)}: ` : ''}${row.note ? `${row.note} ` : ''}${row.what}`);
+  return [...wrapped(head, '  '), ...wrapped(`  ${signs.join('; ')}`, '    ')];
+}
+
+/** For the folder or a message: a paragraph a decision, in the order of the music. */
 export function changesAsText(changes: readonly Change[], part: Part, title: string): string {
-  const lines = rowsOf(changes, part).map((row) => {
-    const place = row['printed number'] && row['printed number'] !== row.measure ? `m. ${row['printed number']} (measure ${row.measure} of the part)` : `m. ${row.measure}`;
-    const seats = row.seats === 'all' ? '' : ` [${row.seats}]`;
-    return `${place}  ${row.note ? `${row.note}: ` : ''}${row.what}${seats} - ${row.why} (${row.who}, ${row.when}; ${row.standing})`;
-  });
-  return `${title}\n${'='.repeat(title.length)}\n${lines.length ? lines.join('\n') : 'Nothing has been inked in.'}\n`;
+  const decisions = new Map<string, Row[]>();
+  for (const row of rowsOf(changes, part)) decisions.set(decisionOf(row), [...(decisions.get(decisionOf(row)) ?? []), row]);
+  const text = [...decisions.values()].map((rows) => paragraph(rows).join('\n')).join('\n\n');
+  return `${title}\n${'='.repeat(title.length)}\n${text || 'Nothing has been inked in.'}\n`;
 }

@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, NewPerson, NewProgramme, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
+import { Fingerings } from '../../core/print/fingerings.ts';
+import { PaperName } from '../../core/print/paper.ts';
+import { PrintsAsked } from './prints/copyOf.ts';
 
 interface Route {
   method: 'get' | 'post' | 'put' | 'delete';
@@ -29,7 +33,11 @@ const ROUTES: Route[] = [
   { method: 'put', path: '/api/me/letters', summary: 'Has letters about what waits sent to an address, for you alone.', body: LettersBody },
   { method: 'delete', path: '/api/me/letters', summary: 'Forgets the address; no more letters.' },
   { method: 'get', path: '/api/shelf', summary: 'Programmes with their works and parts, the sections, and for the librarian the people.' },
-  { method: 'post', path: '/api/programmes', summary: 'Adds a programme.', body: NewProgramme },
+  { method: 'post', path: '/api/programmes', summary: 'Adds a programme: title, season, conductor, days, deadlines.', body: ProgrammeBody },
+  { method: 'put', path: '/api/programmes/{programme}', summary: 'Writes a programme anew; its works and seatings stay.', body: ProgrammeBody },
+  { method: 'get', path: '/api/programmes/{programme}/overview', summary: 'What is due of every part of the programme, how late it is, and who is waited for.' },
+  { method: 'put', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'Who sits where in this programme, deputies too, and who leads.', body: Seating },
+  { method: 'delete', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'The section sits as usual in this programme.' },
   { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl, .mei), or the files of one work: all of their string parts, or nothing and why. With Prefer: respond-async it answers 202 and goes on in the background.', body: 'file' },
   { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay on their notes.', body: 'file' },
   { method: 'post', path: '/api/works/{work}/files', summary: 'Adds the parts in further files to a work.', body: 'file' },
@@ -44,9 +52,12 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}', summary: 'A part: its music, its section, and what has been agreed.' },
   { method: 'put', path: '/api/parts/{part}/seen', summary: 'How far you have read the part: what came before waits no longer.', body: SeenBody },
   { method: 'get', path: '/api/parts/{part}/log', summary: 'Rows of the log after a place in it.', query: { after: [] } },
+  { method: 'get', path: '/api/parts/{part}/since', summary: 'What has changed since the part went onto the stands, by measure and seat.' },
   { method: 'get', path: '/api/parts/{part}/engraving', summary: 'The part as MusicXML for the engraver, notes carrying their ids.', answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
   { method: 'get', path: '/api/parts/{part}/export', summary: 'The source document with the marks in force merged in, for the section or one seat.', query: { for: [], form: ['musicxml', 'mxl'] }, answers: MUSICXML },
+  { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], paper: PaperName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },
+  { method: 'post', path: '/api/works/{work}/prints', summary: 'Several parts, each for several readers, as a zip; what cannot be printed is said in it.', body: PrintsAsked, answers: 'application/zip' },
   { method: 'get', path: '/api/parts/{part}/changes', summary: 'What was inked in: measure, what, who, when, why.', query: { form: ['csv', 'text'] }, answers: 'text/csv' },
   { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },

@@ -19,7 +19,7 @@ const TOLD = 6;
 function noStrings({ parts }: Score): Trouble {
   const names = [...new Set(parts.map(({ name }) => name.slice(0, 40)).filter(Boolean))];
   const are = names.length ? ` Its parts are called ${names.slice(0, TOLD).map((name) => `"${name}"`).join(', ')}${names.length > TOLD ? ` and ${names.length - TOLD} more` : ''}.` : parts.length ? ' Its parts have no names.' : ' It has no parts at all.';
-  return { code: 'NO_STRING_PARTS', text: `Nothing was imported: the score has no part for violin, viola, cello or double bass.${are} Name the parts by their instrument and send it again.` };
+  return { code: 'NO_STRING_PARTS', text: `Nothing was imported: no part of the score is for violin, viola, cello or double bass, neither by its name nor by its clef and notes.${are} Name the parts by their instrument and send it again.` };
 }
 
 async function readOne(documents: Documents, edition: NewEdition, index: number, { signal, onFile }: Watch): Promise<{ ok: true; file: ReadFile } | { ok: false; trouble: Trouble }> {

@@ -1,5 +1,6 @@
 import type { Part } from '../../core/music/part.ts';
 import type { Realigned } from '../../core/music/realign.ts';
+import type { PrintOrder } from '../print/order.ts';
 import type { EngravingOrder, Jobs, MarkOrder, Refused } from './requests.ts';
 import { Exhausted, type RunOptions, runInWorker } from './runInWorker.ts';
 
@@ -21,6 +22,14 @@ export function markDocument(order: MarkOrder, options?: RunOptions): Promise<Jo
 /** One part as MusicXML for the engraver, with our ids on its notes and "m<ordinal>" on its measures. */
 export function engravingFor(order: EngravingOrder, options?: RunOptions): Promise<Jobs['engravingFor']['answer']> {
   return orTooMuch(runInWorker('engravingFor', order, options));
+}
+
+/** The longest part on the largest paper takes a fraction of this on a busy machine. Chosen after measuring. */
+const LONGEST_PRINT_MS = 300_000;
+
+/** A part with its marks as pages to be printed, or as MEI. */
+export function printPart(order: PrintOrder, options?: RunOptions): Promise<Jobs['printPart']['answer']> {
+  return orTooMuch(runInWorker('printPart', order, { timeLimitMs: LONGEST_PRINT_MS, ...options }));
 }
 
 async function orTooMuch<T>(work: Promise<T>): Promise<T | Refused> {

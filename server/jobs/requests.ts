@@ -2,6 +2,7 @@ import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part, Score } from '../../core/music/part.ts';
 import type { Realigned } from '../../core/music/realign.ts';
+import type { PrintOrder, Printed } from '../print/order.ts';
 import type { PieceAnswer } from './checkPiece.ts';
 
 export type Refused = { ok: false; trouble: Trouble };
@@ -33,6 +34,7 @@ export interface Jobs {
   engravingFor: { asked: EngravingOrder; answer: { ok: true; text: string } | Refused };
   /** Parts as `packed` makes them. */
   checkPiece: { asked: { parts: readonly Uint8Array[] }; answer: PieceAnswer[] };
+  printPart: { asked: PrintOrder; answer: Printed | Refused };
 }
 
 export type JobName = keyof Jobs;

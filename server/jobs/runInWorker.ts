@@ -30,9 +30,11 @@ interface Door {
 const documents: Door = { turnstile: new Turnstile(Math.max(1, availableParallelism() - 1)), workers: createRestingWorkers(HEAP_MEGABYTES, 0) };
 // A look through a whole piece is long and nobody's page waits for it: it goes through a door of its own, so that no score and no part stands behind it.
 const pieces: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, 0) };
+// So is printing: a whole work's parts come one after another.
+const prints: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, 0) };
 // Nor does a symphony that comes in stand before a part that somebody opens.
 const imports: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, REST_MS) };
-const DOORS: Partial<Record<JobName, Door>> = { checkPiece: pieces, importScore: imports, realign: imports };
+const DOORS: Partial<Record<JobName, Door>> = { checkPiece: pieces, printPart: prints, importScore: imports, realign: imports };
 
 /**
  * Runs one job in a worker thread of its own, so that nothing that is read can stop the server: the thread has its own heap and a time limit.

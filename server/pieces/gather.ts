@@ -20,7 +20,7 @@ export async function gather({ store, authority }: { store: Store; authority: Au
     signal.throwIfAborted();
     const [part, current] = [await store.library.part(id), await authority.current(id)];
     if (!part || !current) continue;
-    const section = part.section === null ? null : await store.sections.byId(part.section);
+    const section = await store.sections.ofPart(id);
     const seats = section?.seats.map(({ seat }) => seat) ?? [];
     const { name } = part.content;
     const order = { id, name, part: part.content, seats, marks: inForce(current.state, seats), settings: section?.settings ?? {}, mutes: current.state.mutes };

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { refused } from '../../core/agreement/refusal.ts';
+import { placeIn } from '../../core/agreement/seating.ts';
 import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
 import type { Deps } from '../http/deps.ts';
 import { AWAY } from '../http/errors.ts';
@@ -94,9 +95,8 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence): vo
   }
 
   async function seatIn(part: string): Promise<string | null> {
-    const section = await deps.store.library.sectionOf(part);
-    const memberships = await deps.store.people.memberships(session.person.id);
-    return memberships.find((membership) => membership.section === section)?.seat ?? null;
+    const section = await deps.store.sections.ofPart(part);
+    return section && (placeIn(section, session.person.id)?.seat ?? null);
   }
 
   socket.on('disconnecting', () => [...seats.keys()].forEach(leave));

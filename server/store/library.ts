@@ -1,4 +1,5 @@
-import type { Shelf, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
 
 export interface NewEdition {
@@ -31,11 +32,12 @@ export interface StoredPart {
   head: number;
 }
 
-export type ProgrammeRow = Omit<Shelf['programmes'][number], 'works'>;
-
 export interface Library {
-  addProgramme(programme: Omit<ProgrammeRow, 'id'>): Promise<ProgrammeRow>;
-  programmes(): Promise<Shelf['programmes']>;
+  addProgramme(programme: ProgrammeBody): Promise<ProgrammeView>;
+  /** False when there is no such programme. */
+  setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
+  programme(id: string): Promise<ProgrammeView | null>;
+  programmes(): Promise<ProgrammeView[]>;
   /** All or nothing, further files of the same work too. null when there is no such programme. */
   addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[], further?: readonly NewFile[]): Promise<WorkView | null>;
   /** Further parts of a work, all or nothing. null when there is no such work. */
@@ -44,8 +46,6 @@ export interface Library {
   addEdition(work: string, edition: NewEdition, changed: { id: string; content: Part }[], added: NewPart[]): Promise<WorkView>;
   work(id: string): Promise<WorkView | null>;
   part(id: string): Promise<StoredPart | null>;
-  /** Id of the section on whose stands it lies. */
-  sectionOf(part: string): Promise<string | null>;
   partsOf(work: string): Promise<StoredPart[]>;
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;

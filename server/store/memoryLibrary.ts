@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto';
-import type { WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
 import type { InstrumentName } from '../../core/music/part.ts';
 import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
+import { seatingsOf } from './memorySections.ts';
 import type { MemoryPart, Shelves } from './shelves.ts';
 
-export function createMemoryLibrary({ programmes, works, editions, parts, sections }: Shelves): Library {
+export function createMemoryLibrary({ programmes, works, editions, parts, sections, seatings, people }: Shelves): Library {
   const of = (work: string) => [...parts.values()].filter((part) => part.work === work);
 
   function stored(part: MemoryPart): StoredPart {
@@ -16,7 +17,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     const work = works.get(id);
     if (!work) return null;
     const edition = editions.get(work.editions.at(-1)!)!;
-    const shown = of(id).map(({ section, content, shelf, log, ...part }) => ({
+    const listed = of(id).map(({ section, content, shelf, log, ...part }) => ({
       id: part.id,
       name: content.name,
       instrument: content.instrument,
@@ -25,7 +26,13 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
       ...shelf,
       head: log.length,
     }));
-    return { id, title: work.title, composer: work.composer, fileName: edition.fileName, importedAt: edition.at.toISOString(), parts: shown };
+    return { id, title: work.title, composer: work.composer, fileName: edition.fileName, importedAt: edition.at.toISOString(), parts: listed };
+  }
+
+  function shown(id: string): ProgrammeView | null {
+    const programme = programmes.get(id);
+    if (!programme) return null;
+    return { id, ...programme, works: [...works.values()].filter((work) => work.programme === id).map((work) => view(work.id)!), seatings: seatingsOf({ people, seatings }, id) };
   }
 
   function keep(work: string, edition: NewEdition): string {
@@ -44,11 +51,17 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
 
   return {
     async addProgramme(programme) {
-      const row = { id: randomUUID(), ...programme };
-      programmes.set(row.id, row);
-      return row;
+      const id = randomUUID();
+      programmes.set(id, programme);
+      return shown(id)!;
     },
-    programmes: async () => [...programmes.values()].map((row) => ({ ...row, works: [...works.values()].filter((work) => work.programme === row.id).map((work) => view(work.id)!) })),
+    async setProgramme(id, programme) {
+      if (!programmes.has(id)) return false;
+      programmes.set(id, programme);
+      return true;
+    },
+    programme: async (id) => shown(id),
+    programmes: async () => [...programmes.keys()].map((id) => shown(id)!),
 
     async addWork(programme, { title, composer }, edition, added, further = []) {
       if (!programmes.has(programme)) return null;
@@ -77,7 +90,6 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
 
     work: async (id) => view(id),
     part: async (id) => (parts.has(id) ? stored(parts.get(id)!) : null),
-    sectionOf: async (id) => parts.get(id)?.section ?? null,
     partsOf: async (work) => of(work).map(stored),
     source: async (id) => editions.get(id) ?? null,
 

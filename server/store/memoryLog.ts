@@ -1,18 +1,28 @@
+import type { SeatId } from '../../core/music/seat.ts';
 import { PROTOCOL } from '../../core/agreement/wire/socket.ts';
 import { askerKey, MOVED, type Asker, type Ground, type PartLog } from './partLog.ts';
 import { rolesOf } from './rolesOf.ts';
-import type { Shelves } from './shelves.ts';
+import type { Member } from './sections.ts';
+import type { MemoryPart, Shelves } from './shelves.ts';
 
 /** Nothing awaits between reading and writing, so one commit is one step for everybody else. */
-export function createMemoryLog({ people, sessions, sections, memberships, parts, refused }: Shelves): PartLog {
-  function actorsFor(section: string | null, askers: Asker[]): Ground['actors'] {
+export function createMemoryLog({ people, sessions, sections, memberships, parts, works, seatings, refused }: Shelves): PartLog {
+  /** Seats and members for a part: of its programme's own seating, else as usual. */
+  function seatingOf({ section, work }: MemoryPart): { seats: SeatId[]; members: Member[] } {
+    if (section === null) return { seats: [], members: [] };
+    const { programme } = works.get(work)!;
+    const own = [...seatings.values()].find((one) => one.programme === programme && one.section === section);
+    return own ?? { seats: sections.get(section)!.seats, members: memberships.filter((one) => one.section === section) };
+  }
+
+  function actorsFor(members: readonly Member[], askers: Asker[]): Ground['actors'] {
     const signedIn = ({ person, session }: Asker) =>
       session === null || [...sessions.values()].some((one) => one.id === session && one.person === person && !one.revoked && one.expires > new Date());
     const actors: Ground['actors'] = new Map();
     for (const asker of askers) {
       const person = people.get(asker.person);
       if (!person || !signedIn(asker)) continue;
-      const member = memberships.find((one) => one.person === person.id && one.section === section);
+      const member = members.find((one) => one.person === person.id);
       actors.set(askerKey(asker), { id: person.id, name: person.name, roles: rolesOf(person.librarian, member ? member.principal : null), seat: member?.seat ?? null });
     }
     return actors;
@@ -36,8 +46,8 @@ export function createMemoryLog({ people, sessions, sections, memberships, parts
       const part = parts.get(id);
       if (!part) return null;
       if (part.log.length !== expected.head || part.revision !== expected.revision) return MOVED;
-      const seats = part.section === null ? [] : sections.get(part.section)!.seats;
-      const ruling = decide({ seats, actors: actorsFor(part.section, askers), known: knownAmong(operations) });
+      const { seats, members } = seatingOf(part);
+      const ruling = decide({ seats, actors: actorsFor(members, askers), known: knownAmong(operations) });
       ruling.refused.forEach((row) => refused.set(row.operation, row));
       if (ruling.entries.length) part.shelf = ruling.shelf;
       part.log.push(...ruling.entries);

@@ -1,21 +1,21 @@
 import { randomUUID } from 'node:crypto';
 import type { SectionView } from '../../core/agreement/wire/http.ts';
-import { membersOf, planFits, type Sections } from './sections.ts';
+import { seatedIn } from '../../core/agreement/seating.ts';
+import type { ProgrammeSeating } from '../../core/agreement/wire/programme.ts';
+import { membersOf, planFits, type Member, type Sections } from './sections.ts';
+import { seatingView } from './seatingRows.ts';
 import type { Shelves } from './shelves.ts';
 
-export function createMemorySections({ people, sections, memberships, parts }: Shelves): Sections {
-  const who = (id: string) => ({ id, name: people.get(id)!.name });
+/** One key for a programme and a section. */
+const keyOf = (programme: string, section: string): string => `${programme} ${section}`;
+
+export function createMemorySections({ people, sections, memberships, parts, works, programmes, seatings }: Shelves): Sections {
+  const known = (members: Member[]) => members.every(({ person }) => people.has(person));
 
   function view(id: string): SectionView | null {
     const section = sections.get(id);
     if (!section) return null;
-    const members = memberships.filter((member) => member.section === id);
-    const principal = members.find((member) => member.principal);
-    const seats = section.seats.map((seat) => {
-      const member = members.find((one) => one.seat === seat);
-      return { seat, person: member ? who(member.person) : null };
-    });
-    return { ...section, seats, principal: principal ? who(principal.person) : null };
+    return { ...section, ...seatingView(section.seats, named(people, memberships.filter((member) => member.section === id))) };
   }
 
   return {
@@ -31,11 +31,26 @@ export function createMemorySections({ people, sections, memberships, parts }: S
     async seat(id, plan) {
       const section = sections.get(id);
       const seated = membersOf(plan).map((member) => ({ ...member, section: id }));
-      if (!section || !planFits(plan) || seated.some((member) => !people.has(member.person))) return false;
+      if (!section || !planFits(plan) || !known(seated)) return false;
       const others = memberships.filter((member) => member.section !== id);
       memberships.splice(0, memberships.length, ...others, ...seated);
       section.seats = plan.seats.map((place) => place.seat);
       return true;
+    },
+
+    async seatFor(programme, section, plan) {
+      if (!programmes.has(programme) || !sections.has(section)) return false;
+      const key = keyOf(programme, section);
+      if (plan === null) seatings.delete(key);
+      else if (!planFits(plan) || !known(membersOf(plan))) return false;
+      else seatings.set(key, { programme, section, seats: plan.seats.map(({ seat }) => seat), members: membersOf(plan) });
+      return true;
+    },
+
+    async ofPart(id) {
+      const part = parts.get(id);
+      if (!part || part.section === null) return null;
+      return seatedIn(view(part.section)!, seatingsOf({ people, seatings }, works.get(part.work)!.programme));
     },
 
     async set(id, settings) {
@@ -46,4 +61,12 @@ export function createMemorySections({ people, sections, memberships, parts }: S
 
     parts: async (section) => [...parts.values()].filter((part) => part.section === section).map((part) => part.id),
   };
+}
+
+const named = (people: Shelves['people'], members: readonly Member[]) => members.map((member) => ({ ...member, person: { id: member.person, name: people.get(member.person)!.name } }));
+
+/** The seatings of one programme's own. */
+export function seatingsOf({ people, seatings }: Pick<Shelves, 'people' | 'seatings'>, programme: string): ProgrammeSeating[] {
+  const own = [...seatings.values()].filter((one) => one.programme === programme);
+  return own.map(({ section, seats, members }) => ({ section, ...seatingView(seats, named(people, members)) }));
 }

@@ -5,11 +5,9 @@ import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from
 import type { Library, StoredPart } from './library.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { transaction } from './transaction.ts';
-import { programmeView, SHOWN, workView } from './workView.ts';
+import { ON_SHELF, programmeView, SHOWN, workView } from './workView.ts';
 
 export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Library {
-  const date = (day: string | null) => (day === null ? null : new Date(`${day}T00:00:00Z`));
-
   async function work(id: string): Promise<WorkView | null> {
     const row = await prisma.work.findUnique({ where: { id }, select: SHOWN });
     return row && workView(row);
@@ -23,17 +21,22 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
   return {
     work,
     part: async (id) => (await storedParts('id', id))[0] ?? null,
-    sectionOf: async (id) => (await prisma.part.findUnique({ where: { id }, select: { sectionId: true } }))?.sectionId ?? null,
     partsOf: (id) => storedParts('work_id', id),
 
-    async addProgramme({ title, firstRehearsal, concert }) {
-      return programmeView(await prisma.programme.create({ data: { id: randomUUID(), title, firstRehearsal: date(firstRehearsal), concert: date(concert) } }));
+    async addProgramme(programme) {
+      const { id } = await prisma.programme.create({ data: { id: randomUUID(), ...programme }, select: { id: true } });
+      return { id, ...programme, works: [], seatings: [] };
+    },
+    async setProgramme(id, programme) {
+      const { count } = await prisma.programme.updateMany({ where: { id }, data: programme });
+      return count > 0;
     },
 
-    async programmes() {
-      const rows = await prisma.programme.findMany({ include: { works: { select: SHOWN, orderBy: { createdAt: 'asc' } } }, orderBy: { createdAt: 'asc' } });
-      return rows.map((row) => ({ ...programmeView(row), works: row.works.map(workView) }));
+    async programme(id) {
+      const row = await prisma.programme.findUnique({ where: { id }, include: ON_SHELF });
+      return row && programmeView(row);
     },
+    programmes: async () => (await prisma.programme.findMany({ include: ON_SHELF, orderBy: { createdAt: 'asc' } })).map(programmeView),
 
     async addWork(programme, { title, composer }, edition, parts, further = []) {
       const id = randomUUID();

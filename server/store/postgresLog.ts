@@ -11,11 +11,11 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
   return {
     commit: (part, expected, askers, operations, decide) =>
       transaction(pool, async (client) => {
-        const { rows } = await client.query<{ head: number; revision: number; section: string | null }>({ name: 'lock', text: 'select head, revision, section_id as section from part where id = $1 for update', values: [part] });
+        const { rows } = await client.query<{ head: number; revision: number; section: string | null; programme: string }>({ name: 'lock', text: LOCK, values: [part] });
         const place = rows[0];
         if (!place) return null;
         if (place.head !== expected.head || place.revision !== expected.revision) return MOVED;
-        const ruling = decide(await readGround(client, place.section, askers, operations));
+        const ruling = decide(await readGround(client, place, askers, operations));
         await write(client, part, ruling);
         return ruling;
       }),
@@ -37,6 +37,8 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
     },
   };
 }
+
+const LOCK = `select p.head, p.revision, p.section_id as section, w.programme_id as programme from part p join work w on w.id = p.work_id where p.id = $1 for update of p`;
 
 /** One statement, so that head and rows cannot be of two moments. */
 const ENTRIES = `select p.head, o.seq, o.operation, o.name, o.input, o.events, o.person_id as by, o.by_name as "byName", o.at

@@ -14,6 +14,10 @@ export interface Sections {
   byId(id: string): Promise<SectionView | null>;
   /** Replaces desks and memberships at once. False when there is no such section or person. */
   seat(section: string, plan: SeatingPlan): Promise<boolean>;
+  /** Who sits where in one programme; null: as usual again. False when there is no such programme, section or person. */
+  seatFor(programme: string, section: string, plan: SeatingPlan | null): Promise<boolean>;
+  /** The section of a part as it sits in that part's programme; null when it is with no section. */
+  ofPart(part: string): Promise<SectionView | null>;
   set(section: string, settings: SectionSettings): Promise<boolean>;
   /** Ids of the parts that lie on its stands. */
   parts(section: string): Promise<string[]>;

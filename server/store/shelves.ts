@@ -1,13 +1,15 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
 import type { SectionSettings } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { LettersWish } from './attention.ts';
-import type { NewEdition, ProgrammeRow } from './library.ts';
+import type { NewEdition } from './library.ts';
 import type { RefusedOperation, Ruling } from './partLog.ts';
 import type { Person } from './people.ts';
+import type { Member } from './sections.ts';
 
 export interface MemoryPart {
   id: string;
@@ -32,7 +34,9 @@ export interface Shelves {
   /** By person, then by part. */
   attention: Map<string, Map<string, { seen: number; told: number }>>;
   memberships: { person: string; section: string; principal: boolean; seat: SeatId | null }[];
-  programmes: Map<string, ProgrammeRow>;
+  programmes: Map<string, ProgrammeBody>;
+  /** By programme and section. */
+  seatings: Map<string, { programme: string; section: string; seats: SeatId[]; members: Member[] }>;
   works: Map<string, { id: string; programme: string; title: string; composer: string; editions: string[] }>;
   editions: Map<string, NewEdition>;
   parts: Map<string, MemoryPart>;
@@ -49,6 +53,7 @@ export const emptyShelves = (): Shelves => ({
   attention: new Map(),
   memberships: [],
   programmes: new Map(),
+  seatings: new Map(),
   works: new Map(),
   editions: new Map(),
   parts: new Map(),

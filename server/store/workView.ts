@@ -1,7 +1,9 @@
-import type { Shelf, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { InstrumentName } from '../../core/music/part.ts';
 import type { Stage } from '../../core/agreement/state.ts';
 import type { Prisma } from './prisma-client/client.ts';
+import { seatingView } from './seatingRows.ts';
 
 const PART = { id: true, name: true, instrument: true, measures: true, stage: true, locked: true, open: true, head: true, section: { select: { id: true, name: true } } } as const;
 
@@ -23,8 +25,15 @@ export function workView({ editions: [edition], parts, ...work }: Prisma.WorkGet
   };
 }
 
-const day = (date: Date | null): string | null => date?.toISOString().slice(0, 10) ?? null;
+const WHO = { select: { id: true, name: true } } as const;
 
-export function programmeView(row: { id: string; title: string; firstRehearsal: Date | null; concert: Date | null }): Omit<Shelf['programmes'][number], 'works'> {
-  return { id: row.id, title: row.title, firstRehearsal: day(row.firstRehearsal), concert: day(row.concert) };
+/** A programme with its works and the sections that sit otherwise in it. */
+export const ON_SHELF = {
+  works: { select: SHOWN, orderBy: { createdAt: 'asc' } },
+  seatings: { include: { members: { include: { person: WHO } } }, orderBy: { section: { position: 'asc' } } },
+} as const satisfies Prisma.ProgrammeInclude;
+
+export function programmeView({ id, title, season, conductor, days, deadlines, works, seatings }: Prisma.ProgrammeGetPayload<{ include: typeof ON_SHELF }>): ProgrammeView {
+  const said = { title, season, conductor, days: days as ProgrammeBody['days'], deadlines: deadlines as ProgrammeBody['deadlines'] };
+  return { id, ...said, works: works.map(workView), seatings: seatings.map(({ sectionId, seats, members }) => ({ section: sectionId, ...seatingView(seats, members) })) };
 }

@@ -1,5 +1,7 @@
+import { placeIn, seatedIn } from '../../core/agreement/seating.ts';
 import { waitsFor, type Waiting } from '../../core/agreement/waiting/waitsFor.ts';
 import type { WaitingView } from '../../core/agreement/wire/http.ts';
+import { firstDay } from '../../core/season/days.ts';
 import type { Authority } from '../operations/authority.ts';
 import { rolesOf } from '../store/rolesOf.ts';
 import type { Store } from '../store/store.ts';
@@ -26,17 +28,18 @@ async function numbersOf({ store }: House, part: string, waits: readonly Waiting
 
 /** What waits for a person in the parts of their sections, in the order of the shelf; also parts where nothing does. `since`: last row known, by part. */
 export async function waitingOf(house: House, person: { id: string; librarian: boolean }, since: ReadonlyMap<string, number>): Promise<WaitingPart[]> {
-  const { library, people } = house.store;
-  const [programmes, memberships] = await Promise.all([library.programmes(), people.memberships(person.id)]);
+  const { library, sections } = house.store;
+  const [programmes, usual] = await Promise.all([library.programmes(), sections.all()]);
   const all = programmes.flatMap((programme) => programme.works.flatMap((work) => work.parts.map((part) => ({ programme, work, part }))));
   const found: WaitingPart[] = [];
   for (const { programme, work, part } of all) {
-    const mine = memberships.find(({ section }) => section === part.section?.id);
+    const section = usual.find(({ id }) => id === part.section?.id);
+    const mine = section && placeIn(seatedIn(section, programme.seatings), person.id);
     const current = mine && part.head > 0 ? await house.authority.current(part.id) : null;
     if (!mine || !current) continue;
-    const waits = waitsFor(current.state, { id: person.id, roles: rolesOf(person.librarian, mine.role === 'principal') }, since.get(part.id) ?? 0);
+    const waits = waitsFor(current.state, { id: person.id, roles: rolesOf(person.librarian, mine.principal) }, since.get(part.id) ?? 0);
     const numbers = waits.length ? await numbersOf(house, part.id, waits) : {};
-    found.push({ part: { id: part.id, name: part.name, work: { id: work.id, title: work.title }, programme: programme.id, waits, numbers }, head: current.place.head, firstRehearsal: programme.firstRehearsal });
+    found.push({ part: { id: part.id, name: part.name, work: { id: work.id, title: work.title }, programme: programme.id, waits, numbers }, head: current.place.head, firstRehearsal: firstDay(programme.days, 'rehearsal') });
   }
   return found;
 }

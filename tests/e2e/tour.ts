@@ -31,7 +31,7 @@ export class Touring {
       if (who === 'librarian') {
         const reader = new Reader(context, house.origin);
         const { programmes } = await reader.shelf();
-        const bare = (await (await context.request.post(`${house.origin}/api/programmes`, { data: { title: 'Ebb', firstRehearsal: null, concert: null }, headers: { origin: house.origin } })).json()) as { id: string };
+        const bare = (await (await context.request.post(`${house.origin}/api/programmes`, { data: { title: 'Ebb' }, headers: { origin: house.origin } })).json()) as { id: string };
         touring.#where = { origin: house.origin, part: (await reader.work('Low Water')).parts[0]!.id, programme: programmes[0]!.id, bare: bare.id };
       }
       touring.#kept.set(who, await context.storageState());

@@ -1,4 +1,4 @@
-import { markName, type ShownMark } from '../../client/drawing/placeMarks.ts';
+import { markName, type ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import type { MarkValue } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { Seats } from '../../core/music/seat.ts';

@@ -24,7 +24,7 @@ export async function layOut(store: Store): Promise<LaidOut> {
   const section = (await store.sections.add(`First violins ${randomUUID()}`, 'violin'))!.id;
   const people = [principal!.id, player!.id, null, null];
   await store.sections.seat(section, { seats: seatsFor(4).map((seat, index) => ({ seat, person: people[index]! })), principal: principal!.id });
-  const programme = await store.library.addProgramme({ title: 'Spring', firstRehearsal: '2027-03-01', concert: null });
+  const programme = await store.library.addProgramme({ title: 'Spring', season: '', conductor: '', days: [{ kind: 'rehearsal', date: '2027-03-01', time: null, words: '' }], deadlines: {} });
   const edition = { bytes: new TextEncoder().encode('<score/>'), fileName: 'spring.musicxml', by: librarian!.id, at: new Date('2026-11-25T12:00:00Z') };
   const work = (await store.library.addWork(programme.id, { title: 'Spring', composer: 'T. Holmwood' }, edition, [{ content: smallPart(), section }]))!;
   return { librarian: librarian!, principal: principal!, player: player!, guest: guest!, section, programme: programme.id, work: work.id, part: work.parts[0]!.id };

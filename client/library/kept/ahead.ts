@@ -11,7 +11,7 @@ const pause = () => new Promise((resolve) => setTimeout(resolve, PAUSE));
 /** Fetches the parts of this programme one will want next, one after another, while there is a line and `wanted` holds. */
 export async function fetchAhead(me: Me, view: PartView, wanted: () => boolean): Promise<void> {
   const shelf = await keptJson<Shelf>('/shelf');
-  const parts = wantedAhead(shelf, view.work.id, me.memberships.map(({ section }) => section));
+  const parts = wantedAhead(shelf, view.work.id, me.id);
   await keepAhead(parts.map(({ id }) => id));
   for (const { id, head } of parts) {
     await pause();

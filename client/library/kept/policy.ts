@@ -1,5 +1,6 @@
 import type { LogEntry } from '../../../core/agreement/event.ts';
 import { take } from '../../../core/agreement/replay.ts';
+import { sectionsOf } from '../../../core/agreement/seating.ts';
 import type { PartView, Shelf } from '../../../core/agreement/wire/http.ts';
 
 /** Parts that stay after they were opened. */
@@ -23,10 +24,12 @@ export function withRows(view: PartView, rows: readonly LogEntry[]): PartView {
 /** The part a kept answer is about; null for answers that are about none. */
 export const partIn = (path: string): string | null => /^\/parts\/([^/]+)/.exec(path)?.[1] ?? null;
 
-/** Parts of the programme that who sits in `sections` will want: those of these sections first of all, then the other string parts of the work in hand. */
-export function wantedAhead({ programmes }: Pick<Shelf, 'programmes'>, work: string, sections: readonly string[]): { id: string; head: number }[] {
-  const works = programmes.find((programme) => programme.works.some(({ id }) => id === work))?.works ?? [];
-  const mine = works.flatMap(({ parts }) => parts.filter(({ section }) => section && sections.includes(section.id)));
+/** Parts of the programme that a person will want: those of the sections they sit in there first of all, then the other string parts of the work in hand. */
+export function wantedAhead({ programmes, sections }: Pick<Shelf, 'programmes' | 'sections'>, work: string, person: string): { id: string; head: number }[] {
+  const programme = programmes.find(({ works: all }) => all.some(({ id }) => id === work));
+  const works = programme?.works ?? [];
+  const sitsIn = sectionsOf(sections, programme?.seatings ?? [], person);
+  const mine = works.flatMap(({ parts }) => parts.filter(({ section }) => section && sitsIn.includes(section.id)));
   const beside = works.filter(({ id }) => id === work).flatMap(({ parts }) => parts.filter(({ instrument }) => instrument !== null));
   return [...new Map([...mine, ...beside].map(({ id, head }) => [id, { id, head }])).values()].slice(0, AHEAD_KEPT);
 }

@@ -2,6 +2,7 @@ import { Autocomplete } from '@base-ui/react/autocomplete';
 import { useRef, useState, type FormEvent, type KeyboardEvent, type ReactNode } from 'react';
 import type { Mention } from '../../../core/agreement/state.ts';
 import { words } from '../../words/words.ts';
+import { halfSaid, keepHalfSaid } from './halfSaid.ts';
 import { meantBy, mentionsIn, namedSoFar } from './mentions.ts';
 import { useLineFocus } from './useLineFocus.ts';
 
@@ -14,6 +15,8 @@ interface Who {
 
 interface Props {
   label: string;
+  /** Whose words these are and what about: what was begun and left is there again. */
+  about: string;
   people: readonly Who[];
   max: number;
   onWrite(text: string, mentions: Mention[]): void;
@@ -21,8 +24,8 @@ interface Props {
 }
 
 /** A line of talk in which a name after @ is completed from the section's people. Enter takes the name while one is offered, else it says it. */
-export function SayLine({ label, people, max, onWrite, onLeave }: Props): ReactNode {
-  const [text, setText] = useState('');
+export function SayLine({ label, about, people, max, onWrite, onLeave }: Props): ReactNode {
+  const [text, setText] = useState(() => halfSaid(about));
   const [caret, setCaret] = useState(0);
   const field = useRef<HTMLInputElement>(null);
   useLineFocus(field);
@@ -33,6 +36,7 @@ export function SayLine({ label, people, max, onWrite, onLeave }: Props): ReactN
     const before = `${text.slice(0, begun.from)}@${name} `;
     const whole = before + text.slice(caret).replace(/^ /, '');
     setText(whole);
+    keepHalfSaid(about, whole);
     setCaret(before.length);
     requestAnimationFrame(() => field.current?.setSelectionRange(before.length, before.length));
     field.current?.focus();
@@ -40,8 +44,10 @@ export function SayLine({ label, people, max, onWrite, onLeave }: Props): ReactN
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     const said = text.trim();
-    if (said) onWrite(said, mentionsIn(said, people));
-    else field.current?.focus();
+    if (said) {
+      keepHalfSaid(about, '');
+      onWrite(said, mentionsIn(said, people));
+    } else field.current?.focus();
   };
   const onKeyDown = (event: KeyboardEvent) => {
     event.stopPropagation();
@@ -49,6 +55,7 @@ export function SayLine({ label, people, max, onWrite, onLeave }: Props): ReactN
   };
   const type = (value: string) => {
     setText(value);
+    keepHalfSaid(about, value);
     follow();
   };
   const follow = () => setCaret(field.current?.selectionStart ?? 0);

@@ -1,6 +1,6 @@
 import { Toolbar } from '@base-ui/react/toolbar';
 import type { ReactNode } from 'react';
-import type { Stroke } from '../../drawing/figures.ts';
+import type { Stroke } from '../../../core/engraving/marks/figures.ts';
 import { SignPicture } from '../../drawing/Pencil.tsx';
 import { LedgeKey } from '../../ui/ledgeParts.tsx';
 import { words } from '../../words/words.ts';

@@ -1,14 +1,17 @@
 import { useEffect, useState, type ReactNode } from 'react';
+import { placeIn, seatedIn } from '../../../core/agreement/seating.ts';
+import { firstDay } from '../../../core/season/days.ts';
+import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
 import { Refused, troubleText } from '../../library/http.ts';
-import { fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
+import { fetchOverview, fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
 import { fetchWaiting } from '../../library/waiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { useHint } from '../../ui/hints.ts';
-import { rememberPart } from '../../ui/remembered.ts';
+import { partInHand, rememberPart } from '../../ui/remembered.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
@@ -17,9 +20,15 @@ import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { FolderTools } from './FolderTools.tsx';
 import { Grid } from './Grid.tsx';
 import { HandOut } from './HandOut.tsx';
+import { LateList } from './LateList.tsx';
+import { ProgrammeDays } from './programme/ProgrammeDays.tsx';
+import { ProgrammeForm } from './programme/ProgrammeForm.tsx';
+import { Seatings } from './programme/Seatings.tsx';
+import { Since } from './since/Since.tsx';
+import { Prints } from './prints/Prints.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
-import { cellsOf } from './cells.ts';
+import { cellsOf, type Cell } from './cells.ts';
 import { Imports } from './imports/Imports.tsx';
 import { useLaying } from './imports/useLaying.ts';
 import { WholePiece } from './piece/WholePiece.tsx';
@@ -42,16 +51,20 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   const size = useWindowSize();
   const { music } = sizesFor(size.width, size.height);
   const waiting = useLoaded('waiting', fetchWaiting);
-  const [chosen, choose] = useState<string | null>(null);
+  const [chosen, choose] = useState<string | null>(partInHand);
   const programme = shelf.programmes.find(({ id }) => id === place.programme);
-  const cells = cellsOf(programme?.works ?? [], shelf.sections);
-  const mine = me.memberships[0]?.section;
+  const sections = shelf.sections.map((section) => seatedIn(section, programme?.seatings ?? []));
+  const overview = useLoaded(`overview ${place.programme}`, () => fetchOverview(place.programme));
+  const concert = programme && firstDay(programme.days, 'concert');
+  const cells = cellsOf(programme?.works ?? [], sections);
+  const mine = sections.find((section) => placeIn(section, me.id))?.id;
   const all = cells.rows.flatMap(({ parts }) => parts.flat());
   const cell = all.find(({ part }) => part.id === chosen) ?? all.find(({ part }) => part.section?.id === mine) ?? all[0];
   const act = (work: () => Promise<string | null | void>) =>
     attempt(async () => {
       const sentence = await work();
       again();
+      overview.again();
       return sentence;
     });
   const laying = useLaying(place.programme, me.librarian, say, again);
@@ -61,6 +74,11 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
     if (inHand) rememberPart(inHand);
   }, [inHand]);
   useFolderKeys(cells, cell?.part.id ?? null, (id) => (say(null), choose(id)));
+  const sectionFor = (part: Cell['part'] | undefined) => sections.find(({ id }) => id === part?.section?.id);
+  const isLed = (section: SectionView | undefined) => me.librarian || (section !== undefined && placeIn(section, me.id)?.principal === true);
+  const section = sectionFor(cell?.part);
+  const leads = isLed(section);
+  const mayPrint = cell?.work.parts.filter((part) => isLed(sectionFor(part))) ?? [];
   const hint = useHint(me.id, ['part'], ['programme']);
   const gone = !programme;
   const sentence = gone ? words.folder.gone : cell ? words.folder.where(cell.work.title, cell.part.name) : words.folder.empty;
@@ -68,17 +86,23 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   return (
     <>
       <main className="pages folder">
-        <Head left={programme?.title ?? ''} middle={programme?.concert ? words.day(programme.concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
+        <Head left={programme?.title ?? ''} middle={concert ? words.day(concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
+        {programme ? <ProgrammeDays programme={programme} /> : null}
         {programme ? <TimeLine programme={programme} /> : null}
-        {all.length ? <Grid cells={cells} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
+        {all.length ? <Grid cells={cells} overview={overview.value} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         <Imports views={here} onLeave={laying.leave} />
+        {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
+        {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
-        {cell ? <HandOut me={me} cell={cell} sections={shelf.sections} act={act} /> : null}
+        {cell ? <HandOut me={me} leads={leads} cell={cell} sections={sections} act={act} /> : null}
+        {cell && mayPrint.length ? <Prints key={cell.work.id} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
+        {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
+        {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
-        tools={programme ? <FolderTools me={me} cell={cell ?? null} laying={laying} act={act} say={say} /> : null}
+        tools={programme ? <FolderTools me={me} cell={cell ?? null} leads={leads} laying={laying} act={act} say={say} /> : null}
       />
     </>
   );

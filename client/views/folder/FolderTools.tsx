@@ -14,14 +14,15 @@ interface Props {
   me: Me;
   cell: Cell | null;
   laying: Laying;
+  /** May say how far the part has come. */
+  leads: boolean;
   act: Act;
   say(sentence: string | null): void;
 }
 
 /** What can be done to the part in hand, and how a score comes into the folder. */
-export function FolderTools({ me, cell, laying, act, say }: Props): ReactNode {
+export function FolderTools({ me, cell, leads, laying, act, say }: Props): ReactNode {
   const part = cell?.part;
-  const leads = me.librarian || me.memberships.some(({ section, role }) => section === part?.section?.id && role === 'principal');
   const stage = part ? STAGES.indexOf(part.stage) : 0;
   const next = STAGES[stage + 1];
   const before = STAGES[stage - 1];

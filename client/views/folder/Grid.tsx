@@ -1,10 +1,32 @@
 import type { ReactNode } from 'react';
+import type { ProgrammeOverview } from '../../../core/agreement/wire/overview.ts';
+import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
 import { words } from '../../words/words.ts';
 import type { Cell, Cells } from './cells.ts';
+import { shortTurn, when } from './late.ts';
 import { StageStaff } from './StageStaff.tsx';
 
-function PartCell({ cell, chosen, onChoose }: { cell: Cell; chosen: boolean; onChoose(id: string): void }): ReactNode {
+type Progress = ProgrammeOverview['parts'][number];
+
+/** How a part stands against its day, under its stage: late with the spectacles, else when it is due, and whose turn it is. */
+function Standing({ progress }: { progress: Progress }): ReactNode {
+  const { due, waitedFor, changed } = progress;
+  const turn = shortTurn(waitedFor);
+  return (
+    <>
+      {due ? (
+        <span className={due.days < 0 ? 'late' : ''}>
+          {due.days < 0 ? <SpectaclesInline /> : null} {when(due.days)}
+        </span>
+      ) : null}
+      {turn ? <span>{turn}</span> : null}
+      {changed ? <span className="late">{words.season.changedSince(changed)}</span> : null}
+    </>
+  );
+}
+
+function PartCell({ cell, progress, chosen, onChoose }: { cell: Cell; progress: Progress | undefined; chosen: boolean; onChoose(id: string): void }): ReactNode {
   const { work, part } = cell;
   const stage = words.stages[part.stage];
   return (
@@ -19,12 +41,13 @@ function PartCell({ cell, chosen, onChoose }: { cell: Cell; chosen: boolean; onC
       <em aria-hidden="true">{part.name}</em>
       <b>{stage}</b>
       <span>{[part.open ? words.folder.open(part.open) : '', part.locked ? words.folder.locked : ''].filter(Boolean).join(' · ') || '\u00a0'}</span>
+      {progress ? <Standing progress={progress} /> : null}
     </button>
   );
 }
 
 /** How far every part of the programme has come. Roles are said: on a narrow page the cells stand below their work, and stay a table. A first touch chooses a part, a second lays it on the stand. */
-export function Grid({ cells, chosen, onChoose }: { cells: Cells; chosen: string | null; onChoose(id: string): void }): ReactNode {
+export function Grid({ cells, overview, chosen, onChoose }: { cells: Cells; overview: ProgrammeOverview | null; chosen: string | null; onChoose(id: string): void }): ReactNode {
   return (
     <div className="grid-scroll">
       <table className="works" role="table">
@@ -50,7 +73,7 @@ export function Grid({ cells, chosen, onChoose }: { cells: Cells; chosen: string
               {parts.map((here, i) => (
                 <td key={i} role="cell" className={here.some(({ part }) => part.id === chosen) ? 'chosen' : ''}>
                   {here.map((cell) => (
-                    <PartCell key={cell.part.id} cell={cell} chosen={cell.part.id === chosen} onChoose={onChoose} />
+                    <PartCell key={cell.part.id} cell={cell} progress={overview?.parts.find(({ id }) => id === cell.part.id)} chosen={cell.part.id === chosen} onChoose={onChoose} />
                   ))}
                 </td>
               ))}

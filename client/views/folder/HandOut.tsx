@@ -22,11 +22,9 @@ function Forms({ part, reader, label }: { part: string; reader: string; label: s
 }
 
 /** What can be handed out of the part in hand: marked for all, for each seat, the changes, and the file as it came. */
-export function HandOut({ me, cell, sections, act }: { me: Me; cell: Cell; sections: readonly SectionView[]; act: Act }): ReactNode {
+export function HandOut({ me, leads: mayExport, cell, sections, act }: { me: Me; leads: boolean; cell: Cell; sections: readonly SectionView[]; act: Act }): ReactNode {
   const { part, work } = cell;
   const section = sections.find(({ id }) => id === part.section?.id);
-  const leads = me.memberships.some((membership) => membership.section === part.section?.id && membership.role === 'principal');
-  const mayExport = me.librarian || leads;
   const desks = [{ value: '', word: words.folder.none }, ...sections.map(({ id, name }) => ({ value: id, word: name }))];
   return (
     <section className="hand-out" aria-labelledby="hand-out">

@@ -3,7 +3,7 @@ import type { SectionPassage } from '../../../core/bowing/sectionBows.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { lensOf } from '../../drawing/lensOf.ts';
 import { Spectacles } from '../../drawing/Spectacles.tsx';
-import { UNITS, type EngravedSystem } from '../../engraving/geometry.ts';
+import { UNITS, type EngravedSystem } from '../../../core/engraving/geometry.ts';
 import { numberOf, type PartIndex } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';
 import { SoundingColumn } from '../stand/SoundingColumn.tsx';

@@ -18,6 +18,7 @@ import { carry } from '../../tools/pencil/carried.ts';
 import { Head } from '../../ui/Head.tsx';
 import { useSay } from '../../ui/useSay.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
 import { Glyphs } from '../stand/Glyphs.tsx';
@@ -121,6 +122,11 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
           <>
             {planWords}
             {passages ? <SeatList section={section} /> : null}
+            {passages && view.roles.includes('librarian') ? (
+              <p>
+                <PlaceLink to={{ at: 'shelf' }}>{words.section.seatsOnShelf}</PlaceLink>
+              </p>
+            ) : null}
           </>
         )}
         <PlanForm

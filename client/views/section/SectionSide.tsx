@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { SectionPassage } from '../../../core/bowing/sectionBows.ts';
 import type { Finding } from '../../../core/check/finding.ts';
 import type { Checker } from '../../checking/checker.ts';
+import { whyText } from '../findingText.ts';
 import { words } from '../../words/words.ts';
 import type { FindingPlace } from './findingPlaces.ts';
 import { Legend } from './Legend.tsx';
@@ -32,7 +33,7 @@ export function SectionSide({ part, passage, findings, places, chosen, checker, 
     <aside className="side">
       <Legend />
       {plan}
-      <SectionFindings part={part} findings={findings} name={name} chosen={chosen ? chosen.finding.rule + chosen.finding.place : null} why={(rule) => checker?.why(rule) ?? ''} onChoose={onChoose} />
+      <SectionFindings part={part} findings={findings} name={name} chosen={chosen ? chosen.finding.rule + chosen.finding.place : null} why={(rule) => whyText(rule, checker?.why(rule))} onChoose={onChoose} />
       <p className="words">
         <b>{words.section.inWords}</b> {passageSentence(passage)}
       </p>

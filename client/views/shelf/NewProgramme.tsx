@@ -4,6 +4,8 @@ import { words } from '../../words/words.ts';
 
 export type Act = (work: () => Promise<string | null | void>) => Promise<void>;
 
+const DAYS = [['first', 'rehearsal'], ['concert', 'concert']] as const;
+
 /** A new programme: a title, and the days it is for, where known. */
 export function NewProgramme({ act }: { act: Act }): ReactNode {
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
@@ -12,7 +14,8 @@ export function NewProgramme({ act }: { act: Act }): ReactNode {
     const said = new FormData(form);
     const text = (name: string) => String(said.get(name) ?? '').trim();
     void act(async () => {
-      await addProgramme(text('title'), text('first') || null, text('concert') || null);
+      const days = DAYS.flatMap(([name, kind]) => (text(name) ? [{ kind, date: text(name) }] : []));
+      await addProgramme({ title: text('title'), season: text('season'), conductor: text('conductor'), days });
       form.reset();
     });
   };
@@ -22,6 +25,14 @@ export function NewProgramme({ act }: { act: Act }): ReactNode {
       <label>
         <span>{words.shelf.title}</span>
         <input name="title" required maxLength={120} />
+      </label>
+      <label>
+        <span>{words.season.season}</span>
+        <input name="season" maxLength={60} />
+      </label>
+      <label>
+        <span>{words.season.conductor}</span>
+        <input name="conductor" maxLength={80} />
       </label>
       <label>
         <span>{words.shelf.first}</span>

@@ -2,18 +2,22 @@ import { Radio } from '@base-ui/react/radio';
 import { RadioGroup } from '@base-ui/react/radio-group';
 import type { ReactNode } from 'react';
 import type { SectionView, Shelf } from '../../../core/agreement/wire/http.ts';
-import { seatPeople } from '../../library/shelf.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../../ui/Choice.tsx';
-import type { Act } from './NewProgramme.tsx';
-import { resized, seated, type Plan } from './seatingPlan.ts';
+import { planOf, resized, seated, type Plan } from './seatingPlan.ts';
+
+interface Props {
+  section: Pick<SectionView, 'seats' | 'principal'>;
+  people: Shelf['people'];
+  onKeep(plan: Plan, principal: string | null): void;
+}
 
 /** Who sits where; each choice is kept at once. */
-export function Seating({ section, people, act }: { section: SectionView; people: Shelf['people']; act: Act }): ReactNode {
-  const plan = section.seats.map(({ seat, person }) => ({ seat, person: person?.id ?? null }));
+export function Seating({ section, people, onKeep }: Props): ReactNode {
+  const plan = planOf(section);
   const principal = section.principal?.id ?? null;
   const chairs = [{ value: '', word: words.folder.empty2 }, ...people.map(({ id, name }) => ({ value: id, word: name }))];
-  const keep = (next: Plan, lead: string | null) => void act(async () => void (await seatPeople(section.id, next, lead !== null && next.some(({ person }) => person === lead) ? lead : null)));
+  const keep = (next: Plan, lead: string | null) => onKeep(next, lead !== null && next.some(({ person }) => person === lead) ? lead : null);
   return (
     <div className="seating">
       <RadioGroup aria-label={words.folder.principal} value={principal} onValueChange={(person) => keep(plan, person)}>

@@ -1,6 +1,6 @@
 import type { FormEvent, ReactNode } from 'react';
 import type { SectionView, Shelf } from '../../../core/agreement/wire/http.ts';
-import { addSection } from '../../library/shelf.ts';
+import { addSection, seatPeople } from '../../library/shelf.ts';
 import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 import { Choice } from '../../ui/Choice.tsx';
@@ -24,7 +24,7 @@ export function Sections({ sections, people, act }: { sections: readonly Section
       <h2>{words.shelf.sections}</h2>
       {sections.map((section) => (
         <Fold key={section.id} of={section.id} word={<><b>{section.name}</b> <span className="quiet">{words.folder.players(section.seats.filter(({ person }) => person).length, Math.ceil(section.seats.length / 2))}</span></>}>
-          <Seating section={section} people={people} act={act} />
+          <Seating section={section} people={people} onKeep={(plan, principal) => void act(async () => void (await seatPeople(section.id, plan, principal)))} />
         </Fold>
       ))}
       <form onSubmit={onSubmit}>

@@ -1,4 +1,5 @@
 import { lazy, Suspense, type ReactNode } from 'react';
+import { sectionsOf } from '../../../core/agreement/seating.ts';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf } from '../../library/shelf.ts';
 import { fetchWaiting } from '../../library/waiting.ts';
@@ -43,7 +44,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
           <>
             <ul className="programmes">
               {value.shelf.programmes.map((programme) => (
-                <ProgrammeRow key={programme.id} programme={programme} />
+                <ProgrammeRow key={programme.id} programme={programme} mine={sectionsOf(value.shelf.sections, programme.seatings, value.me.id)} />
               ))}
             </ul>
             {waiting.value ? <WaitingList parts={waiting.value.parts} /> : null}

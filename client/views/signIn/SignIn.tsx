@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
-import { sendJson, troubleText } from '../../library/http.ts';
+import { getJson, sendJson, troubleText } from '../../library/http.ts';
 import { clearDesk } from '../../library/leave.ts';
 import { go } from '../../router.ts';
 import { words } from '../../words/words.ts';
@@ -15,14 +15,17 @@ export function SignIn({ token }: { token: string | null }): ReactNode {
       .then(clearDesk)
       .then(
         () => go({ at: 'shelf' }, { replace: true }),
-        (reason: unknown) => setFault(troubleText(reason)),
+        async (reason: unknown) => {
+          // Who is signed in already and follows the old link from a letter is shown in.
+          if (await getJson('/me').catch(() => null)) return go({ at: 'shelf' }, { replace: true });
+          setFault(troubleText(reason));
+        },
       );
   }, [token]);
   return (
     <main className="doorstep">
       <h1>{words.name}</h1>
       <p role="status">{fault ?? (token ? words.signIn.coming : words.signIn.ask)}</p>
-      {fault ? <p className="quiet">{words.signIn.again}</p> : null}
     </main>
   );
 }

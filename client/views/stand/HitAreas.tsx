@@ -1,5 +1,5 @@
-import { memo, type ReactNode } from 'react';
-import type { Geometry } from '../../engraving/geometry.ts';
+import { memo, type MouseEvent, type ReactNode } from 'react';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 import { point } from './pointed.ts';
 import { usePassageDrag } from './usePassageDrag.ts';
 
@@ -8,14 +8,17 @@ interface Props {
   selected: readonly string[];
   label: (note: string) => string;
   onNote(note: string, extend: boolean): void;
+  onMeasure(measure: number): void;
   top: number;
   height: number;
 }
 
 /** Where a note can be touched: from half way to the one before to half way to the next, the whole height of the system. Chord members share by height. */
-export const HitAreas = memo(function HitAreas({ geometry, selected, label, onNote, top, height }: Props): ReactNode {
+export const HitAreas = memo(function HitAreas({ geometry, selected, label, onNote, onMeasure, top, height }: Props): ReactNode {
   const drag = usePassageDrag(onNote);
   const notes = Object.entries(geometry.notes).sort(([, a], [, b]) => a.x - b.x || a.y - b.y);
+  // A finger has no Enter: the note in hand touched again opens its measure.
+  const again = ({ nativeEvent }: MouseEvent, id: string) => nativeEvent instanceof PointerEvent && nativeEvent.pointerType === 'touch' && selected.length === 1 && selected[0] === id;
   const columns = [...new Set(notes.map(([, { x }]) => x))];
   return (
     <g className="hits" onPointerLeave={() => point(null)} {...drag}>
@@ -29,7 +32,7 @@ export const HitAreas = memo(function HitAreas({ geometry, selected, label, onNo
         return (
           <rect
             key={id} x={x0} width={Math.max(0.8, x1 - x0)} y={y0} height={y1 - y0} data-note={id} data-measure={measure} role="button" tabIndex={-1}
-            aria-label={label(id)} aria-pressed={selected.includes(id)} onClick={(event) => onNote(id, event.shiftKey)} onMouseDown={(event) => event.preventDefault()}
+            aria-label={label(id)} aria-pressed={selected.includes(id)} onClick={(event) => (again(event, id) ? onMeasure(measure) : onNote(id, event.shiftKey))} onMouseDown={(event) => event.preventDefault()}
             onPointerEnter={() => point(id)} onFocus={() => point(id)} onBlur={() => point(null)}
           />
         );

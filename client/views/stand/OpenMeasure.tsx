@@ -1,14 +1,14 @@
 import { useEffect, useMemo, useRef, type CSSProperties, type ReactNode } from 'react';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { lensOf } from '../../drawing/lensOf.ts';
-import type { EngravedSystem } from '../../engraving/geometry.ts';
+import type { EngravedSystem } from '../../../core/engraving/geometry.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { openMeasure, slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { Past } from './Past.tsx';
-import { findingText } from '../findingText.ts';
+import { findingText, whyText } from '../findingText.ts';
 import { PastView } from './past/PastView.tsx';
 import { measureName, slipName } from './sentence.ts';
 import { pencilled } from './shownMarks.ts';
@@ -65,7 +65,7 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
       <div className="measure-talk">
         {here.map((finding) => (
           <p key={finding.rule + finding.place} className="watch" data-finding={finding.rule}>
-            <SpectaclesInline dark={lensOf(finding.seats)} label={words.slip.watch} /> <b>{findingText(finding, (ordinal) => measureName(desk, ordinal))}</b> {desk.checker?.why(finding.rule)}{' '}
+            <SpectaclesInline dark={lensOf(finding.seats)} label={words.slip.watch} /> <b>{findingText(finding, (ordinal) => measureName(desk, ordinal))}</b> {whyText(finding.rule, desk.checker?.why(finding.rule))}{' '}
             <PlaceLink to={{ at: 'rules', rule: finding.rule }}>{words.rules.why}</PlaceLink>{' '}
             {desk.view.roles.some((role) => role !== 'player') ? (
               <button type="button" onClick={() => desk.setLine({ kind: 'mute', rule: finding.rule, place: finding.place, fingerprint: finding.fingerprint })}>

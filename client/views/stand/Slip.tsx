@@ -1,7 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 import { Marks } from '../../drawing/Marks.tsx';
-import { placeMarks, type ShownMark } from '../../drawing/placeMarks.ts';
-import type { EngravedSystem, Geometry } from '../../engraving/geometry.ts';
+import { placeMarks, type ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
+import type { EngravedSystem, Geometry } from '../../../core/engraving/geometry.ts';
 
 interface Props {
   id: string;

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Geometry } from '../../engraving/geometry.ts';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 import { useSounding } from './pointed.ts';
 
 /** The note that is heard: a line through it under a bar, which steps from note to note. */

@@ -34,7 +34,7 @@ interface Lies {
 /** The stand: the part's pages, and the ledge. Nothing else. */
 export function Stand({ opened, text, place, lies }: { opened: OpenedPart; text: string | null; place: Extract<Place, { at: 'stand' }>; lies: Lies }): ReactNode {
   const { view, snapshot } = opened;
-  const desk = useDesk(opened, place.measure);
+  const desk = useDesk(opened, place);
   useFolderOf(view.work.id);
   const { sp, music, lie, turn, store, engraved } = lies;
   const pages = useRef<HTMLElement>(null);

@@ -25,6 +25,7 @@ function peopleOf({ view, me }: Desk): { id: string; name: string; seat: string 
 /** What the line on the ledge is for, and what it does when it is written. */
 export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineState; onCommand(command: Command): void }): ReactNode {
   const leave = () => desk.setLine(null);
+  const mine = (what: string) => `${desk.me.id}/${desk.view.id}/${what}`;
   const done = (act: () => void) => () => {
     desk.setLine(null);
     act();
@@ -33,7 +34,7 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
     case 'why':
       return (
         <LedgeLine
-          key="why" label={words.line.why} button={line.ink ? words.line.ink : words.line.lay} text={line.text} max={500} seats={{ chosen: line.seats, all: desk.seats }} onLeave={leave}
+          key="why" about={mine(`why ${desk.revising?.id ?? ''}`)} label={words.line.why} button={line.ink ? words.line.ink : words.line.lay} text={line.text} max={500} seats={{ chosen: line.seats, all: desk.seats }} onLeave={leave}
           onWrite={(text, seats) => {
             // Refused or not: the sentence that says so stands where the line is now.
             lay(desk, text, seats, line.ink);
@@ -56,16 +57,16 @@ export function StandLine({ desk, line, onCommand }: { desk: Desk; line: LineSta
         const written = submit(desk, 'comment', { id: newId(), measure: line.measure, proposal: line.proposal, text, mentions });
         if (written) openMeasure(desk, line.measure, line.proposal);
       };
-      return <SayLine key="say" label={words.line.say(about)} people={peopleOf(desk)} max={2000} onLeave={leave} onWrite={(text, mentions) => done(() => write(text, mentions))()} />;
+      return <SayLine key="say" about={mine(`say ${line.measure} ${line.proposal ?? ''}`)} label={words.line.say(about)} people={peopleOf(desk)} max={2000} onLeave={leave} onWrite={(text, mentions) => done(() => write(text, mentions))()} />;
     }
     case 'aside': {
       const slip = desk.state.proposals[line.proposal];
       const name = slip ? slipName(desk, slip) : '';
-      return <LedgeLine key="aside" label={words.line.aside(name)} button={words.line.put} max={500} onLeave={leave} onWrite={(why) => done(() => submit(desk, 'setAside', { proposal: line.proposal, why }))()} />;
+      return <LedgeLine key="aside" about={mine(`aside ${line.proposal}`)} label={words.line.aside(name)} button={words.line.put} max={500} onLeave={leave} onWrite={(why) => done(() => submit(desk, 'setAside', { proposal: line.proposal, why }))()} />;
     }
     case 'mute': {
       const { rule, place, fingerprint } = line;
-      return <LedgeLine key="mute" label={words.line.mute} button={words.line.rest} max={500} onLeave={leave} onWrite={(reason) => done(() => submit(desk, 'mute', { id: newId(), rule, place, fingerprint, reason }))()} />;
+      return <LedgeLine key="mute" about={mine(`mute ${rule} ${place}`)} label={words.line.mute} button={words.line.rest} max={500} onLeave={leave} onWrite={(reason) => done(() => submit(desk, 'mute', { id: newId(), rule, place, fingerprint, reason }))()} />;
     }
   }
 }

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, type ReactNode } from 'react';
 import { lensOf } from '../../drawing/lensOf.ts';
-import type { ShownFinding } from '../../drawing/placeMarks.ts';
+import type { ShownFinding } from '../../../core/engraving/marks/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
@@ -64,7 +64,9 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
     latest.current.say(null);
     latest.current.move({ type: 'put', at, extend });
   }, []);
-  const onMeasure = useCallback((measure: number) => openMeasure(latest.current, measure), []);
+  const onMeasure = useCallback((measure: number) => {
+    if (latest.current.caret.open !== measure) openMeasure(latest.current, measure);
+  }, []);
   const { other } = underneath;
   const turns = usePageTurns(paper, desk, engraved);
   const list = useRef<HTMLDivElement>(null);
@@ -83,6 +85,10 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
     const target = list.current?.querySelector(`[data-system="${row}"]`);
     target?.scrollIntoView({ block: hanging ? 'start' : 'nearest' });
   }, [at, hanging, laid, row, drawn]);
+  useEffect(() => {
+    // As a measure opens with a slip in hand, that slip may hang below the first.
+    if (openAt !== null && drawn) list.current?.querySelector('.open-measure:not(.offers) .slip-row.chosen')?.scrollIntoView({ block: 'nearest' });
+  }, [openAt, drawn]);
 
   if (!laid) return <div className="systems">{Array.from({ length: 6 }, (_, i) => <EmptyStaff key={i} width={width} />)}</div>;
   return (

@@ -1,13 +1,13 @@
 import { memo, useMemo, type MouseEvent, type ReactNode } from 'react';
 import { Marks } from '../../drawing/Marks.tsx';
-import { placeMarks, type ShownFinding, type ShownMark } from '../../drawing/placeMarks.ts';
-import { UNITS, type EngravedSystem } from '../../engraving/geometry.ts';
+import { placeMarks, type ShownFinding, type ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
+import { UNITS, type EngravedSystem } from '../../../core/engraving/geometry.ts';
 import { TalkSign } from '../../drawing/TalkSign.tsx';
 import { words } from '../../words/words.ts';
 import { HitAreas } from './HitAreas.tsx';
 import { PointedColumn } from './PointedColumn.tsx';
 import { SoundingColumn } from './SoundingColumn.tsx';
-import { extentOf } from './extent.ts';
+import { extentOf } from '../../../core/engraving/marks/extent.ts';
 import { sameProps } from './sameProps.ts';
 
 export interface Bracket {
@@ -89,7 +89,7 @@ export const SystemView = memo(function SystemView(props: SystemProps): ReactNod
           </text>
         ))}
       </g>
-      <HitAreas geometry={geometry} selected={selected} label={props.label} onNote={props.onNote} top={top} height={up + down + 4} />
+      <HitAreas geometry={geometry} selected={selected} label={props.label} onNote={props.onNote} onMeasure={props.onMeasure} top={top} height={up + down + 4} />
     </svg>
   );
 }, sameProps);

@@ -13,7 +13,7 @@ export function Talk({ desk, measure, proposal }: { desk: Desk; measure: number;
     .map((comment) => (
       <div key={comment.id} className={comment.resolved ? 'talk settled' : 'talk'} data-comment={comment.id}>
         <b>{comment.made.name}</b>{' '}
-        {piecesOf(comment.text, comment.mentions).map(({ text, person }, i) => (person === null ? text : <b key={i} className={person === desk.me.id ? 'named mine' : 'named'}>{text}</b>))}{' '}
+        {piecesOf(comment.text, comment.mentions).map(({ text, person }, i) => (person === null ? text : <b key={i} className={person === desk.me.id ? 'named mine' : 'named'}>@{text}</b>))}{' '}
         {comment.resolved ? (
           <small>{words.slip.settled(comment.resolved.name)}</small>
         ) : comment.made.by === desk.me.id || isPrincipal(desk) ? (

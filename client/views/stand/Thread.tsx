@@ -2,7 +2,7 @@ import { memo, useMemo, type MouseEvent, type ReactNode } from 'react';
 import type { Finding } from '../../../core/check/finding.ts';
 import type { Part } from '../../../core/music/part.ts';
 import { lensOf } from '../../drawing/lensOf.ts';
-import type { Lens } from '../../drawing/Spectacles.tsx';
+import type { Lens } from '../../../core/engraving/marks/placeMarks.ts';
 import { spectaclesAt } from '../../drawing/spectaclesAt.ts';
 import { TalkSign } from '../../drawing/TalkSign.tsx';
 import { words } from '../../words/words.ts';

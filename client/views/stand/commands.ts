@@ -114,8 +114,14 @@ function nextFinding(desk: Desk): void {
   desk.move({ type: 'put', at: next.notes[0] });
 }
 
-/** My vote on the slip in focus, for the open measure; the same vote again takes it back. */
+/** My vote on the slip in focus, for the open measure; the same vote again takes it back. A closed measure with slips opens first: one votes on what one sees. */
 export function vote(desk: Desk, which: 'for' | 'against', id?: string): void {
+  const here = hereIn(desk);
+  const [first] = desk.caret.open === null && here ? slipsAt(desk.state, here) : [];
+  if (first) {
+    openMeasure(desk, here);
+    return desk.say(words.stand.nowVote(slipName(desk, first)));
+  }
   const { slips, slip } = slipsHere(desk);
   const voted = id === undefined ? slip : slips.find((one) => one.id === id);
   if (!voted || desk.caret.open === null) return desk.say(words.stand.noSlip);
@@ -190,6 +196,7 @@ export function perform(desk: Desk, command: Command): void {
     case 'rub':
       return rub(desk);
     case 'undo':
+      return desk.pencil.past.length ? desk.write({ type: 'undo' }) : desk.say(words.stand.nothingToTakeBack);
     case 'redo':
     case 'substitute':
       return desk.write({ type: command.do });
@@ -229,6 +236,10 @@ export function perform(desk: Desk, command: Command): void {
     case 'passage':
       desk.move({ type: 'reach' });
       return desk.say(desk.caret.reaching ? null : words.touch.reach);
+    case 'openHere': {
+      const here = hereIn(desk);
+      return here ? openMeasure(desk, here) : desk.say(words.stand.noNote);
+    }
     case 'openBefore':
     case 'openAfter': {
       const range = openBeside(desk)[command.do === 'openBefore' ? 'before' : 'after'];

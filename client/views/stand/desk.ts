@@ -1,5 +1,6 @@
 import type { Dispatch } from 'react';
 import type { MarkInForce } from '../../../core/agreement/inForce.ts';
+import type { LateChange } from '../../../core/agreement/sinceHandedOut.ts';
 import type { AgreementState, PartFacts, Proposal } from '../../../core/agreement/state.ts';
 import type { Me, PartView } from '../../../core/agreement/wire/http.ts';
 import type { Finding } from '../../../core/check/finding.ts';
@@ -70,6 +71,8 @@ export interface Desk {
   setRun(run: Run): void;
   /** What waits for me here, and what just happened that concerns me. */
   waits: WaitsOnStand;
+  /** What has changed on my part since it was handed out. */
+  sinceOut: readonly LateChange[];
   notice: NoticeOnStand;
   /** Slip of mine that is being written anew. */
   revising: Proposal | null;

@@ -6,8 +6,8 @@ import { beatOf } from '../../../core/music/metre.ts';
 import { numberOf } from '../../library/partIndex.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
-import { findingText } from '../findingText.ts';
-import { findingHere } from './findingHere.ts';
+import { findingText, whyText } from '../findingText.ts';
+import { findingHere, hereIn } from './findingHere.ts';
 import type { Desk } from './desk.ts';
 import { openRanges } from './openMeasures.ts';
 import { rangeOf } from './standing.ts';
@@ -74,11 +74,13 @@ export function subSentence(desk: Desk, engraving: string | null): string | null
   const { snapshot, pencil, state } = desk;
   if (snapshot.status === 'away') return `${words.away(snapshot.waiting.length)} ${words.awaySub}`;
   const range = rangeOf(pencil.draft, desk.facts);
-  if (range) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   const finding = findingHere(desk);
+  const here = hereIn(desk);
+  // A draft elsewhere does not hide what is to be watched where one stands.
+  if (range && !(finding && (here < range.from || range.to < here))) return words.stand.draft(pencil.draft.length, words.inMeasures(measureName(desk, range.from), measureName(desk, range.to)));
   if (finding) {
     const text = findingText(finding, (ordinal) => measureName(desk, ordinal));
-    return desk.caret.open === finding.measure ? text : [text, desk.checker?.why(finding.rule)].filter(Boolean).join(' ');
+    return desk.caret.open === finding.measure ? text : [text, whyText(finding.rule, desk.checker?.why(finding.rule))].filter(Boolean).join(' ');
   }
   if (engraving) return engraving;
   if (desk.stopped) return words.checkerStopped;

@@ -1,8 +1,7 @@
 import type { AgreementState } from '../../../core/agreement/state.ts';
 import { excludes, type Mark, type MarkValue } from '../../../core/music/mark.ts';
 import { isFor, type SeatId, type Seats } from '../../../core/music/seat.ts';
-import type { MarkState } from '../../drawing/MarkSign.tsx';
-import type { ShownMark } from '../../drawing/placeMarks.ts';
+import type { MarkState, ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
 import { shareOf, type PartIndex } from '../../library/partIndex.ts';
 
 type Standing = Mark & { seats: Seats };

@@ -1,5 +1,5 @@
 import type { Proposal } from '../../../core/agreement/state.ts';
-import type { Geometry } from '../../engraving/geometry.ts';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 
 /** The stretch of a system that slips show: every measure of it that one of them covers. */
 export function slipWindow(geometry: Geometry, measure: number, slips: readonly Proposal[]): { x0: number; x1: number } {

@@ -11,6 +11,7 @@ import { useOffers } from '../../fingering/useOffers.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { useOtherParts } from '../../library/useOtherParts.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
+import type { Place } from '../../router.ts';
 import { caretReducer } from '../../tools/caret/reducer.ts';
 import { caretAsLeft, keepLeft, pencilAsLeft, readLeft } from '../../tools/leftStore.ts';
 import type { LineState } from '../../tools/line/line.ts';
@@ -25,17 +26,18 @@ import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
 import { useHearing } from './hearing/useHearing.ts';
 import { useNotice } from './waiting/useNotice.ts';
+import { useSinceOut } from './waiting/useSinceOut.ts';
 import { useWaits } from './waiting/useWaits.ts';
 import { withDraft } from './standing.ts';
 
-/** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`: where the address points. */
-export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: number | null): Desk {
+/** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`, `open`: where the address points, and whether the measure stands open there. */
+export function useDesk({ me, view, session, snapshot }: OpenedPart, { measure, open }: Pick<Extract<Place, { at: 'stand' }>, 'measure' | 'open'>): Desk {
   const index = useMemo(() => indexPart(view.part), [view.part]);
   const seats = useMemo(() => view.section?.seats.map(({ seat }) => seat) ?? [], [view.section]);
   const facts = useMemo(() => factsOf(view.part, seats), [view.part, seats]);
   const walk = useMemo(() => ({ ids: index.walk, measureOf: (id: string) => facts.notes.get(id) ?? 0 }), [index, facts]);
   const measureOf = (id: string) => facts.notes.get(id);
-  const [caret, move] = useReducer(caretReducer, null, () => caretAsLeft(readLeft(me.id, view.id), measure, (named) => index.first.get(named) ?? index.walk[0] ?? null, measureOf, seats));
+  const [caret, move] = useReducer(caretReducer, null, () => caretAsLeft(readLeft(me.id, view.id), measure, (named) => index.first.get(named) ?? index.walk[0] ?? null, measureOf, seats, open));
   const [pencil, write] = useReducer(pencilReducer, null, () => pencilAsLeft(readLeft(me.id, view.id), readAlone(me.id, view.id), measureOf));
   const [line, setLine] = useState<LineState | null>(null);
   const [message, setMessage] = useState<string | null>(null);
@@ -51,6 +53,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   const { state } = snapshot;
   const draftSeats = useMemo(() => (caret.seat === 'all' ? ('all' as const) : [caret.seat]), [caret.seat]);
+  const sinceOut = useSinceOut(view, state, facts, snapshot.caughtUp, setMessage);
   const standing = useMemo(() => inForceOf(state, seats), [state, seats]);
   const inForce = useMemo(() => (pencil.draft.length ? withDraft(state, pencil.draft, draftSeats, facts) : standing), [state, standing, pencil.draft, draftSeats, facts]);
   const checker = useChecker(view.part);
@@ -85,6 +88,6 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, measure: nu
 
   return {
     me, view, session, snapshot, state, facts, index, seats, walk, caret, move, pencil, write, line, setLine, say: setMessage, message, standing, inForce,
-    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, notice, run, setRun, revising, setRevising,
+    offers, hair: bow, beside, hearing, checker, found: findings, heard: audible, stopped, history, setHistory, past, setPast, keys, setKeys, elsewhere, waits, sinceOut, notice, run, setRun, revising, setRevising,
   };
 }

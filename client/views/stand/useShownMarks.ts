@@ -1,5 +1,5 @@
 import { useCallback, useMemo } from 'react';
-import type { ShownMark } from '../../drawing/placeMarks.ts';
+import type { ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
 import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import type { Desk } from './desk.ts';

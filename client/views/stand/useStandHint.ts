@@ -13,6 +13,7 @@ export function useStandHint(desk: Desk): string | null {
   if (caret.open !== null) done.push('open');
   if (offers.asked) done.push('fingerings');
   const hint = useHint(me.id, mayMark(desk) ? MARKING : READING, done);
-  const { hints } = words.anywhere;
-  return hint === 'note' || hint === 'open' || hint === 'fingerings' ? hints[hint] : null;
+  const { hints, touched } = words.anywhere;
+  const said = matchMedia('(pointer: coarse)').matches ? touched : hints;
+  return hint === 'note' || hint === 'open' || hint === 'fingerings' ? said[hint] : null;
 }

@@ -16,7 +16,7 @@ export function WaitingList({ parts }: Pick<WaitingView, 'parts'>): ReactNode {
           <ul>
             {waits.map((one) => (
               <li key={`${one.kind} ${one.seq} ${one.proposal}`}>
-                <PlaceLink to={{ at: 'stand', part: id, measure: one.measure }}>{waitSentence(one, (ordinal) => numbers[ordinal] ?? String(ordinal))}</PlaceLink>
+                <PlaceLink to={{ at: 'stand', part: id, measure: one.measure, open: one.proposal ?? '' }}>{waitSentence(one, (ordinal) => numbers[ordinal] ?? String(ordinal))}</PlaceLink>
               </li>
             ))}
           </ul>

@@ -11,4 +11,10 @@ export const anywhere = {
     open: 'Enter öffnet den Takt: Was dort vorgeschlagen ist, hängt darunter.',
     fingerings: 'f rechnet Fingersätze für das aus, was in der Hand ist.',
   },
+  /** The same for a finger. */
+  touched: {
+    note: 'Tippen Sie auf eine Note; „Zeichen“ bringt die Zeichen.',
+    open: 'Tippen Sie noch einmal auf die Note oder auf „öffnen“: was vorgeschlagen ist, hängt unter dem Takt.',
+    fingerings: '„Fingersätze“ sucht, was sich hier spielen lässt.',
+  },
 } satisfies Words['anywhere'];

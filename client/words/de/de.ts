@@ -10,11 +10,14 @@ import { count, day, ordinal } from './german.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
+import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { imports } from './imports.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
+import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -23,7 +26,7 @@ import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
 
 const STAGES: Record<Stage, string> = {
-  pulled: 'gezogen',
+  pulled: 'herausgesucht',
   withPrincipal: 'bei der Stimmführung',
   roundSection: 'in der Gruppe',
   inkedIn: 'festgeschrieben',
@@ -43,6 +46,7 @@ export const de = {
     fingering: 'Finger', string: 'Saite', 'up-bow': 'Aufstrich', 'down-bow': 'Abstrich', 'open-string': 'leere Saite', harmonic: 'Flageolett', 'thumb-position': 'Daumenaufsatz', stopped: 'gestopft', 'snap-pizzicato': 'Bartók-Pizzicato',
   } as Readonly<Record<string, string>>,
   findings,
+  rulePages,
   fact,
   refusals,
   trouble: {
@@ -60,7 +64,6 @@ export const de = {
   signIn: {
     ask: 'Öffnen Sie den Link, den Ihnen die Bibliothek gegeben hat.',
     coming: 'Ihr Platz wird eingerichtet.',
-    again: 'Bitten Sie die Bibliothek um einen neuen Link; jeder öffnet einmal.',
   },
   pencils: { label: 'In der Hand', propose: 'vorschlagen', alone: 'nur für mich', ink: 'festschreiben' },
   signs,
@@ -112,10 +115,12 @@ export const de = {
   settled,
   score,
   folder,
+  season,
   section,
   plan,
   imports,
   piece,
+  prints,
   run,
   elsewhere,
   named,

@@ -38,7 +38,7 @@ export const shelf = {
   linkFor: (name) => `Anmeldelink für ${name}; er öffnet einmal:`,
   copy: 'kopieren',
   copied: 'Kopiert.',
-  signOut: 'gehen',
+  signOut: 'abmelden',
 } satisfies Words['shelf'];
 
 /** Laying a score. */
@@ -73,7 +73,7 @@ export const folder = {
   unlock: 'aufschließen',
   moveOn: 'weiter',
   moveBack: 'zurück',
-  handOut: (part, work) => `Auszulegen: ${part}, ${work}`,
+  handOut: (part, work) => `Auszugeben: ${part}, ${work}`,
   forSection: 'für die ganze Gruppe',
   forSeat: (seat, name) => `für ${seat}${name ? `, ${name}` : ''}`,
   changes: 'Liste der Änderungen',
@@ -90,7 +90,7 @@ export const folder = {
   today: (date) => `heute, ${date}`,
   first: 'erste Probe',
   concert: 'Konzert',
-  pulled: 'gezogen',
+  pulled: 'herausgesucht',
   library: 'Bibliothek',
   time: 'Tage bis zur ersten Probe',
 } satisfies Words['folder'];
@@ -120,6 +120,7 @@ export const section = {
   apart: (seconds, desk) => `Am dichtesten wechseln die Nachbarn an Pult ${desk}: ${seconds.replace('.', ',')} s auseinander.`,
   nobody: 'niemand',
   seating: 'Wer wo sitzt',
+  seatsOnShelf: 'Die Plätze werden im Regal vergeben, unter „Gruppen“.',
   table: 'Dasselbe als Tabelle',
   seat: 'Platz',
   changes: 'Bogenwechsel',

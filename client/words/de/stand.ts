@@ -36,6 +36,8 @@ export const stand = {
   nothingToWatch: 'Nichts zu beachten.',
   noNote: 'Keine Note ist in der Hand. Tippen Sie auf eine Note, oder drücken Sie eine Pfeiltaste.',
   noSlip: 'Hier liegt kein Zettel. Tippen Sie Zeichen, dann legt Eingabe einen hin.',
+  nowVote: (slip) => `${slip} liegt offen. Jetzt Ihre Stimme.`,
+  nothingToTakeBack: 'Nichts zurückzunehmen.',
   measureGone: (said) => `Diese Stimme hat keinen Takt ${said}. Tippen Sie eine gedruckte Zahl oder einen Probenbuchstaben.`,
   lifted: 'Die Stimme ist zum Drucken abgeschlossen. Die Bibliothek kann sie wieder öffnen.',
   done: 'Kein Takt offen, nichts zu beachten.',

@@ -11,4 +11,10 @@ export const anywhere = {
     open: 'Entrée ouvre la mesure : ce qui y est proposé pend au-dessous.',
     fingerings: 'f cherche des doigtés pour ce qui est en main.',
   },
+  /** The same for a finger. */
+  touched: {
+    note: 'Touchez une note ; « écrire » apporte les signes.',
+    open: 'Touchez encore la note, ou « ouvrir » : ce qui est proposé est suspendu sous la mesure.',
+    fingerings: '« doigtés » cherche ce qui se joue ici.',
+  },
 } satisfies Words['anywhere'];

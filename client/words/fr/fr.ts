@@ -2,17 +2,22 @@ import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
-import { en, type Words } from '../en.ts';
+import type { Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './french.ts';
+import { fact } from './fact.ts';
+import { findings } from './findings.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
+import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { imports } from './imports.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
+import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -40,8 +45,9 @@ export const fr = {
   pitch,
   unpitched: 'sans hauteur',
   technical: { fingering: 'doigt', string: 'corde', 'up-bow': 'poussé', 'down-bow': 'tiré', 'open-string': 'corde à vide', harmonic: 'harmonique', 'thumb-position': 'pouce', stopped: 'bouché', 'snap-pizzicato': 'pizzicato Bartók' } as Readonly<Record<string, string>>,
-  findings: {},
-  fact: en.fact,
+  findings,
+  rulePages,
+  fact,
   refusals,
   trouble: {
     noLine: 'Pas de liaison avec la bibliothèque. Voyez si le réseau est là, puis essayez de nouveau.',
@@ -58,7 +64,6 @@ export const fr = {
   signIn: {
     ask: 'Ouvrez le lien que le bibliothécaire vous a donné.',
     coming: 'On prépare votre place.',
-    again: 'Demandez un nouveau lien au bibliothécaire ; chacun ouvre une fois.',
   },
   pencils: { label: 'En main', propose: 'proposer', alone: 'pour moi seul', ink: 'fixer à l’encre' },
   signs,
@@ -110,10 +115,12 @@ export const fr = {
   settled,
   score,
   folder,
+  season,
   section,
   plan,
   imports,
   piece,
+  prints,
   run,
   elsewhere,
   named,

@@ -11,15 +11,15 @@ const seats = (n: number): string => count(n, 'place', 'places', 'une');
 export const shelf = {
   middle: 'tous les programmes',
   rules: 'Ce que cherchent les lunettes : toutes les règles',
-  where: (n) => (n ? `${capital(count(n, 'programme'))} sur le rayon.` : 'Le rayon est vide.'),
+  where: (n) => (n ? `${capital(count(n, 'programme'))} au Rayon.` : 'Le rayon est vide.'),
   whereSub: 'Choisissez-en un pour ouvrir sa pochette.',
-  emptyLibrarian: 'Mettez un programme sur le rayon, puis posez-y une partition.',
+  emptyLibrarian: 'Mettez un programme au Rayon, puis posez-y une partition.',
   emptyOther: 'Le bibliothécaire n’y a pas encore mis de programme.',
   add: 'Un nouveau programme',
   title: 'Titre',
   first: 'Première répétition',
   concert: 'Concert',
-  put: 'mettre sur le rayon',
+  put: 'mettre au Rayon',
   works: (n) => capital(count(n, 'œuvre', 'œuvres', 'une')),
   noWorks: 'Aucune partition ici pour l’instant.',
   open: (n) => (n === 1 ? '1 ouverte' : `${n} ouvertes`),
@@ -57,7 +57,7 @@ export const score = {
 
 /** In the folder. */
 export const folder = {
-  gone: 'Cette pochette n’est plus sur le rayon. Retournez au rayon.',
+  gone: 'Cette pochette n’est plus au Rayon. Retournez au rayon.',
   noSection: 'pas encore de pupitre',
   players: (n, of) => `${players(n)}, ${desks(of)}`,
   cell: (work, part, stage, open) => `${work}, ${part} : ${stage}${open ? `, ${slips(open)}` : ''}`,
@@ -121,6 +121,7 @@ export const section = {
   apart: (seconds, desk) => `Les voisins changent au plus près au rang ${desk} : ${comma(seconds)} s d’écart.`,
   nobody: 'personne',
   seating: 'Qui est assis où',
+  seatsOnShelf: 'Les places se donnent au Rayon, sous « Pupitres ».',
   table: 'La même chose en tableau',
   seat: 'Place',
   changes: 'Changements d’archet',

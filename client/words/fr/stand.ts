@@ -36,6 +36,8 @@ export const stand = {
   nothingToWatch: 'Rien à surveiller.',
   noNote: 'Aucune note en main. Touchez une note, ou appuyez sur une flèche.',
   noSlip: 'Pas de collette ici. Tapez des signes, puis Entrée en pose une.',
+  nowVote: (slip) => `${slip} est ouvert. À vous de voter.`,
+  nothingToTakeBack: 'Rien à reprendre.',
   measureGone: (said) => `Cette partie n’a pas de mesure ${said}. Tapez un numéro imprimé ou une lettre de repère.`,
   lifted: 'La partie est arrêtée pour l’impression. Le bibliothécaire peut la rouvrir.',
   done: 'Aucune mesure ouverte, rien à surveiller.',

@@ -11,4 +11,10 @@ export const anywhere = {
     open: 'Invio apre la battuta: ciò che vi è proposto pende sotto.',
     fingerings: 'f calcola diteggiature per ciò che è in mano.',
   },
+  /** The same for a finger. */
+  touched: {
+    note: 'Tocchi una nota; «segnare» porta i segni.',
+    open: 'Tocchi ancora la nota, o «aprire»: ciò che è proposto pende sotto la battuta.',
+    fingerings: '«diteggiature» cerca ciò che si può suonare qui.',
+  },
 } satisfies Words['anywhere'];

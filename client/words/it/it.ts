@@ -2,17 +2,22 @@ import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
-import { en, type Words } from '../en.ts';
+import type { Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './italian.ts';
+import { fact } from './fact.ts';
+import { findings } from './findings.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
+import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
 import { imports } from './imports.ts';
 import { piece } from './piece.ts';
+import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
+import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
@@ -40,8 +45,9 @@ export const it = {
   pitch,
   unpitched: 'senza altezza',
   technical: { fingering: 'dito', string: 'corda', 'up-bow': 'arcata in su', 'down-bow': 'arcata in giù', 'open-string': 'corda vuota', harmonic: 'armonico', 'thumb-position': 'capotasto', stopped: 'chiuso', 'snap-pizzicato': 'pizzicato alla Bartók' } as Readonly<Record<string, string>>,
-  findings: {},
-  fact: en.fact,
+  findings,
+  rulePages,
+  fact,
   refusals,
   trouble: {
     noLine: 'Nessuna linea con l’archivio. Guardi se la rete c’è, poi riprovi.',
@@ -58,7 +64,6 @@ export const it = {
   signIn: {
     ask: 'Apra il collegamento che Le ha dato l’archivista.',
     coming: 'Si prepara il Suo posto.',
-    again: 'Chieda all’archivista un nuovo collegamento; ciascuno apre una volta.',
   },
   pencils: { label: 'In mano', propose: 'proporre', alone: 'solo per me', ink: 'fissare a penna' },
   signs,
@@ -110,10 +115,12 @@ export const it = {
   settled,
   score,
   folder,
+  season,
   section,
   plan,
   imports,
   piece,
+  prints,
   run,
   elsewhere,
   named,

@@ -120,6 +120,7 @@ export const section = {
   apart: (seconds, desk) => `I compagni cambiano più vicini al leggio ${desk}: a ${comma(seconds)} s l’uno dall’altro.`,
   nobody: 'nessuno',
   seating: 'Chi siede dove',
+  seatsOnShelf: 'I posti si assegnano sullo scaffale, sotto «Sezioni».',
   table: 'Lo stesso in una tabella',
   seat: 'Posto',
   changes: 'Cambi d’arco',

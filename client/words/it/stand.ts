@@ -36,6 +36,8 @@ export const stand = {
   nothingToWatch: 'Nulla a cui badare.',
   noNote: 'Nessuna nota in mano. Tocchi una nota, o prema una freccia.',
   noSlip: 'Qui non c’è una striscia. Batta dei segni, poi Invio ne posa una.',
+  nowVote: (slip) => `${slip} è aperto. Ora il suo voto.`,
+  nothingToTakeBack: 'Nulla da riprendere.',
   measureGone: (said) => `Questa parte non ha una battuta ${said}. Batta un numero stampato o una lettera di richiamo.`,
   lifted: 'La parte è chiusa per la stampa. L’archivista può riaprirla.',
   done: 'Nessuna battuta aperta, nulla a cui badare.',

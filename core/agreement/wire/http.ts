@@ -6,6 +6,7 @@ import type { LogEntry } from '../event.ts';
 import type { Role } from '../people.ts';
 import type { AgreementState, Stage } from '../state.ts';
 import type { Waiting } from '../waiting/waitsFor.ts';
+import type { ProgrammeBody, ProgrammeSeating } from './programme.ts';
 
 /** Section settings that the checker reads; all have defaults in core/check/settings.ts. */
 export type SectionSettings = Record<string, unknown>;
@@ -48,10 +49,16 @@ export interface WorkView {
   }[];
 }
 
+export interface ProgrammeView extends ProgrammeBody {
+  id: string;
+  works: WorkView[];
+  /** Of the sections that sit otherwise than usual. */
+  seatings: ProgrammeSeating[];
+}
+
 /** GET /api/shelf */
 export interface Shelf {
-  /** Dates are ISO days or null. */
-  programmes: { id: string; title: string; firstRehearsal: string | null; concert: string | null; works: WorkView[] }[];
+  programmes: ProgrammeView[];
   sections: SectionView[];
   /** Only for librarians; empty for others. */
   people: { id: string; name: string; librarian: boolean }[];
@@ -126,4 +133,3 @@ export const Seating = z.strictObject({
   principal: z.string().nullable(),
 });
 export const AssignPart = z.strictObject({ section: z.string().nullable() });
-export const NewProgramme = z.strictObject({ title: z.string().trim().min(1).max(120), firstRehearsal: z.iso.date().nullable().default(null), concert: z.iso.date().nullable().default(null) });

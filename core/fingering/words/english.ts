@@ -74,6 +74,7 @@ export const HAND_IN_ENGLISH: HandWords = {
     slides: (n, note) => `slides audibly ${times(n)}, most into ${note}`,
     noSlide: 'slides nowhere that is heard',
     fingers: (fingers) => `takes it with ${listed(fingers)}`,
+    lies: (position, string, note) => `has ${note} in ${position}${on(string)}`,
   },
   hand: {
     tooWide: (fingers, mm, note) => `For this hand the stretch ${fingers} of ${Math.round(mm)} mm to ${note} is too wide.`,

@@ -76,6 +76,7 @@ export const HAND_IN_FRENCH: HandWords = {
     slides: (n, note) => `glisse ${times(n)} de façon audible, surtout vers ${note}`,
     noSlide: 'ne glisse nulle part de façon audible',
     fingers: (fingers) => `prend avec ${listed(fingers)}`,
+    lies: (position, string, note) => `joue ${note} en ${position}${on(string)}`,
   },
   hand: {
     tooWide: (fingers, mm, note) => `Pour cette main l’écart ${fingers} de ${Math.round(mm)} mm jusqu’${at(note)} est trop grand.`,

@@ -77,6 +77,7 @@ export const HAND_IN_GERMAN: HandWords = {
     slides: (n, note) => `gleitet ${times(n)} hörbar, am meisten zu ${note}`,
     noSlide: 'gleitet nirgends hörbar',
     fingers: (fingers) => `greift mit ${listed(fingers)}`,
+    lies: (position, string, note) => `spielt ${note} in ${position}${on(string)}`,
   },
   hand: {
     tooWide: (fingers, mm, note) => `Für diese Hand ist die Spannweite ${fingers} von ${Math.round(mm)} mm bei ${note} zu weit.`,

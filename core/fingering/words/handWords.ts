@@ -53,6 +53,8 @@ export interface HandWords {
     slides(times: number, note: string): string;
     noSlide: string;
     fingers(fingers: readonly string[]): string;
+    /** Where a note lies, when the fingers are the same. */
+    lies(position: string, string: string | null, note: string): string;
   };
   hand: {
     tooWide(fingers: string, mm: number, note: string): string;

@@ -81,6 +81,7 @@ export const HAND_IN_ITALIAN: HandWords = {
     slides: (n, note) => `scivola in modo udibile ${times(n)}, soprattutto fino ${at(note)}`,
     noSlide: 'non scivola mai in modo udibile',
     fingers: (fingers) => `prende con ${listed(fingers)}`,
+    lies: (position, string, note) => `suona ${note} in ${position}${on(string)}`,
   },
   hand: {
     tooWide: (fingers, mm, note) => `Per questa mano l’apertura ${fingers} di ${Math.round(mm)} mm fino ${at(note)} è troppo ampia.`,

@@ -78,6 +78,14 @@ export function fingerWords(words: HandWords, facts: FingeringFacts): string {
   return words.clause.fingers(facts.steps.slice(0, FINGERS_TOLD).map((step) => words.finger(step.finger)));
 }
 
+/** What tells two stretches apart whose clauses are the same: their fingers, or where the first note lies that lies elsewhere. Example: "has the E in third position on the A string". */
+export function apartWords(words: HandWords, played: PlayedLine, [a, b]: readonly [FingeringFacts, FingeringFacts], nameOf: (id: string) => string): [string, string] {
+  const fingers = [fingerWords(words, a), fingerWords(words, b)] as [string, string];
+  const at = a.steps.findIndex((step, i) => step.position !== b.steps[i]?.position || step.string !== b.steps[i]?.string);
+  if (fingers[0] !== fingers[1] || at < 0) return fingers;
+  return [a, b].map(({ steps }) => words.clause.lies(words.position(steps[at]!.position), stringWords({ words, played, nameOf }, steps[at]!.string), nameOf(steps[at]!.note))) as [string, string];
+}
+
 /**
  * What the hand does in a stretch of a line, as clauses without a subject. Never empty for a stretch with notes.
  * Example: "stays in third position and crosses to the D string at the B flat".

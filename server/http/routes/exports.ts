@@ -1,39 +1,32 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { changeList } from '../../../core/agreement/changeList.ts';
-import { factsOf } from '../../../core/agreement/facts.ts';
-import { inForce, marksFor, type MarkInForce } from '../../../core/agreement/inForce.ts';
-import type { AgreementState } from '../../../core/agreement/state.ts';
+import { marksOnCopy } from '../../../core/print/copy.ts';
 import { SeatId } from '../../../core/music/seat.ts';
 import { attachment } from '../attachment.ts';
 import { changesAsCsv, changesAsText } from '../changeTable.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
+import { markedPart } from '../markedPart.ts';
 import { signedIn } from '../session.ts';
-import { notFound, trouble, TroubleAnswer } from '../trouble.ts';
+import { trouble, TroubleAnswer } from '../trouble.ts';
 
 const Export = z.object({ for: z.union([z.literal('section'), SeatId]).default('section'), form: z.enum(['musicxml', 'mxl']).default('musicxml') });
 const Changes = z.object({ form: z.enum(['csv', 'text']).default('csv') });
 
 export function exportRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, people, sections } = deps.store;
+  const { library } = deps.store;
 
-  /** The part and what was agreed on it, for its principal or the librarian. */
   async function marked(request: FastifyRequest) {
     const { person } = await signedIn(deps, request);
-    const part = await library.part(idOf(request.params));
-    if (!part) throw notFound('part');
-    const leads = (await people.memberships(person.id)).some((membership) => membership.section === part.section && membership.role === 'principal');
-    if (!person.librarian && !leads) throw trouble(403, 'NOT_YOUR_EXPORT', 'Marked parts are given out by the librarian or the principal of the section. Ask one of them.');
-    const [current, section] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null]);
-    return { part, section, state: current!.state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
+    return markedPart(deps, idOf(request.params), person);
   }
 
   app.get('/api/parts/:id/export', async (request, reply) => {
     const { part, section, state, facts } = await marked(request);
     const { for: reader, form } = read(Export, request.query);
     if (reader !== 'section' && !facts.seats.includes(reader)) throw trouble(404, 'NO_SUCH_SEAT', `The section has no seat ${reader}. Choose one of its seats, or the whole section.`);
-    const marks = (reader === 'section' ? forSection(state) : marksFor(reader, inForce(state, facts.seats))).filter(({ note }) => facts.notes.has(note));
+    const marks = marksOnCopy(state, reader, facts.seats).filter(({ note }) => facts.notes.has(note));
     const source = (await library.source(part.edition))!;
     const made = await deps.documents.markDocument({ ...source, part: part.content.id, ids: part.content, marks, form, superseded: 'hide' });
     if (!made.ok) throw new TroubleAnswer(422, made.trouble);
@@ -52,9 +45,4 @@ export function exportRoutes(app: FastifyInstance, deps: Deps): void {
       .header('content-disposition', attachment(`${title} - changes.${form === 'csv' ? 'csv' : 'txt'}`))
       .send(text);
   });
-}
-
-/** What everybody plays: marks of single seats are left out, and what stands under them for the others shows. */
-function forSection(state: AgreementState): MarkInForce[] {
-  return inForce({ ...state, ink: state.ink.filter((one) => one.seats === 'all') }, []);
 }

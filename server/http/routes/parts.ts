@@ -1,6 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { placeIn } from '../../../core/agreement/seating.ts';
 import type { LogView, PartView } from '../../../core/agreement/wire/http.ts';
+import type { SinceView } from '../../../core/agreement/wire/overview.ts';
+import { sinceOf } from '../../waiting/overviewOf.ts';
 import { rolesOf } from '../../store/rolesOf.ts';
 import type { StoredPart } from '../../store/library.ts';
 import { attachment } from '../attachment.ts';
@@ -16,7 +19,7 @@ const ROWS_AT_ONCE = 500;
 const TEXTS_KEPT = 12;
 
 export function partRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, log, people, sections } = deps.store;
+  const { library, log, sections } = deps.store;
   const engraving = recent(TEXTS_KEPT, async (_key: string, part: StoredPart) => {
     const source = (await library.source(part.edition))!;
     return deps.documents.engravingFor({ ...source, part: part.content.id, stored: part.content });
@@ -31,10 +34,15 @@ export function partRoutes(app: FastifyInstance, deps: Deps): void {
   app.get('/api/parts/:id', async (request): Promise<PartView> => {
     const { person } = await signedIn(deps, request);
     const part = await partOf(request.params);
-    const [current, section, memberships, seen] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null, people.memberships(person.id), deps.store.attention.seen(person.id)]);
-    const mine = memberships.find((membership) => membership.section === part.section);
-    const roles = rolesOf(person.librarian, mine ? mine.role === 'principal' : null);
+    const [current, section, seen] = await Promise.all([deps.authority.current(part.id), sections.ofPart(part.id), deps.store.attention.seen(person.id)]);
+    const mine = section && placeIn(section, person.id);
+    const roles = rolesOf(person.librarian, mine?.principal ?? null);
     return { id: part.id, work: part.work, part: part.content, section, roles, seat: mine?.seat ?? null, seen: seen.get(part.id) ?? 0, state: current!.state, head: current!.place.head };
+  });
+
+  app.get('/api/parts/:id/since', async (request): Promise<SinceView> => {
+    await signedIn(deps, request);
+    return sinceOf(deps, await partOf(request.params));
   });
 
   app.get('/api/parts/:id/log', async (request): Promise<LogView> => {

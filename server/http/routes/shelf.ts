@@ -1,11 +1,9 @@
 import type { FastifyInstance } from 'fastify';
-import { AssignPart, NewProgramme, type Shelf } from '../../../core/agreement/wire/http.ts';
+import { AssignPart, type Shelf } from '../../../core/agreement/wire/http.ts';
 import type { Deps } from '../deps.ts';
-import { idOf, printable, read } from '../input.ts';
+import { idOf, read } from '../input.ts';
 import { librarian, signedIn } from '../session.ts';
 import { notFound } from '../trouble.ts';
-
-const Body = NewProgramme.refine(({ title }) => printable(title), { path: ['title'], message: 'a title is made of letters' });
 
 export function shelfRoutes(app: FastifyInstance, deps: Deps): void {
   const { library, people, sections } = deps.store;
@@ -14,11 +12,6 @@ export function shelfRoutes(app: FastifyInstance, deps: Deps): void {
     const { person } = await signedIn(deps, request);
     const [programmes, all, everybody] = await Promise.all([library.programmes(), sections.all(), person.librarian ? people.all() : []]);
     return { programmes, sections: all, people: everybody };
-  });
-
-  app.post('/api/programmes', async (request) => {
-    await librarian(deps, request);
-    return { ...(await library.addProgramme(read(Body, request.body))), works: [] };
   });
 
   app.put('/api/parts/:id/section', async (request) => {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { brokenAt } from '../../../client/engraving/broken.ts';
+import { brokenAt } from '../../../core/engraving/broken.ts';
 import { beginningOf } from '../../../client/engraving/passage.ts';
-import { countRests } from '../../../client/engraving/rests.ts';
-import { systemRanges } from '../../../client/engraving/systemRanges.ts';
+import { countRests } from '../../../core/engraving/rests.ts';
+import { systemRanges } from '../../../core/engraving/systemRanges.ts';
 
 const rest = '<note><rest measure="yes"/><duration>8</duration><voice>1</voice></note>';
 const note = '<note id="x"><pitch><step>C</step><octave>5</octave></pitch><duration>8</duration></note>';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { handRange, handShapes } from '../../../client/views/stand/offers/handShapes.ts';
-import type { Geometry } from '../../../client/engraving/geometry.ts';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 import type { HandMoment } from '../../../core/fingering/explain/handPath.ts';
 
 const geometry: Geometry = {

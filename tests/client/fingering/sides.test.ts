@@ -20,8 +20,12 @@ describe('two fingerings side by side', () => {
     }
   });
 
-  it('are put away when the same one is laid there again, and where there is only one', () => {
-    expect(sidesAfter({ a: 2, b: 3 }, 'a', 2, 5)).toBeNull();
+  it('stay when the one that lies there is laid there again: a on the first, b on the second lays both', () => {
+    const before = sidesAfter(null, 'a', 0, 5);
+    expect(sidesAfter(before, 'b', 1, 5)).toEqual({ a: 0, b: 1 });
+  });
+
+  it('are none where there is only one', () => {
     expect(sidesAfter(null, 'a', 0, 1)).toBeNull();
   });
 });

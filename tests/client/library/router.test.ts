@@ -15,6 +15,8 @@ describe('addresses', () => {
     { at: 'folder', programme: 'p 1' },
     { at: 'stand', part: 'x', measure: null },
     { at: 'stand', part: 'x/y', measure: 46 },
+    { at: 'stand', part: 'x', measure: 3, open: '' },
+    { at: 'stand', part: 'x', measure: 3, open: 'a slip/1' },
     { at: 'rules', rule: null },
     { at: 'rules', rule: 'bow/same-direction' },
     { at: 'section', part: 'x', passage: null },

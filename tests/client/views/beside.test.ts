@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { HairAnswer, HairBow } from '../../../client/bowing/messages.ts';
 import { besideSentences } from '../../../client/views/stand/beside/besideSentences.ts';
 import { bowLane, measuresAt, together, type LaneBow } from '../../../client/views/stand/beside/bowLanes.ts';
-import type { Geometry } from '../../../client/engraving/geometry.ts';
+import type { Geometry } from '../../../core/engraving/geometry.ts';
 import type { Run } from '../../../core/matching/run.ts';
 
 const bow = (begins: number, ends: number, direction: 'down' | 'up', measure = 1): HairBow => ({ notes: ['a'], measure, direction, begins, ends, from: 0, to: 100, speed: 1, pace: 'usual', short: null, marked: false, shared: false, reason: '' });

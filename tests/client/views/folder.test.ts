@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SectionView, WorkView } from '../../../core/agreement/wire/http.ts';
 import { cellsOf, neighbour } from '../../../client/views/folder/cells.ts';
-import { stationsOf } from '../../../client/views/folder/TimeLine.tsx';
+import { rowsOf, stationsOf } from '../../../client/views/folder/stations.ts';
 import { resized, seated } from '../../../client/views/shelf/seatingPlan.ts';
 
 const section = (id: string): SectionView => ({ id, name: id, instrument: 'violin', seats: [], principal: null, settings: {} });
@@ -23,8 +23,24 @@ describe('the folder', () => {
   });
 
   it('stations in time leave out the days nobody has said', () => {
-    const programme = { id: 'p', title: '', firstRehearsal: null, concert: '2026-12-11', works };
+    const programme = { id: 'p', title: '', season: '', conductor: '', days: [{ kind: 'concert' as const, date: '2026-12-11', time: null, words: '' }], deadlines: {}, works, seatings: [] };
     expect(stationsOf(programme).map(({ what }) => what)).toEqual(['pulled', 'concert']);
+  });
+
+  it('stations count deadlines back from the first rehearsal, and name the first of the rehearsals only', () => {
+    const day = (kind: 'rehearsal' | 'concert', date: string) => ({ kind, date, time: null, words: '' });
+    const days = [day('rehearsal', '2027-03-29'), day('rehearsal', '2027-03-30'), day('concert', '2027-04-02')];
+    expect(stationsOf({ works: [], days, deadlines: { withPrincipal: null, roundSection: null } }).map(({ kind, date, what }) => [kind, date, what])).toEqual([
+      ['deadline', '2027-03-08', 'inked in'],
+      ['deadline', '2027-03-15', 'on the stands'],
+      ['day', '2027-03-29', 'first rehearsal'],
+      ['day', '2027-03-30', ''],
+      ['last', '2027-04-02', 'concert'],
+    ]);
+  });
+
+  it('labels go to the first row with room for them', () => {
+    expect(rowsOf([{ x: 0, width: 50 }, { x: 20, width: 50 }, { x: 40, width: 50 }, { x: 50, width: 10 }, { x: 75, width: 10 }])).toEqual([0, 1, 2, 0, 0]);
   });
 });
 

@@ -31,6 +31,6 @@ describe('the pages about the rules', () => {
   });
 
   it('put a place and players into the blanks', () => {
-    expect(exampleOf('{Who}: in {where} one bow lasts {seconds} s ({who}).')).toBe('Desk 2: in measure 46 one bow lasts … s (desk 2).');
+    expect(exampleOf('{Who}: in {where} one bow lasts {seconds} s ({who}).')).toBe('Desk 2 outside: in measure 46 one bow lasts … s (desk 2 outside).');
   });
 });

@@ -64,6 +64,20 @@ describe('two fingerings in words', () => {
   });
 });
 
+describe('fingerings with the same fingers', () => {
+  it('are told apart by where a note lies, never by one and the same clause', () => {
+    const viola = instrumentNamed('viola');
+    const pitches: [number, string][] = [[60, 'C4'], [62, 'D4'], [64, 'E4'], [67, 'G4'], [67, 'G4'], [55, 'G3'], [57, 'A3'], [59, 'B3']];
+    const { line: eighths } = lineFrom({ instrument: 'viola', tempo: TEMPO, notes: pitches.map(([pitch, spelling], i) => ({ id: `n${i}`, pitch, spelling, measure: 17, onset: i / 2, duration: 0.5, slur: i < 4 ? 's' : 't' })) });
+    const played = { instrument: viola, line: eighths };
+    const { fingerings } = fingerLine(viola, eighths, TEMPO, { pins: new Map([['n0', { finger: 2, string: 3 }], ['n2', { finger: 4 }]]), best: 40 });
+    const sentences = fingerings.flatMap((a, i) => fingerings.slice(i + 1).flatMap((b) => explain(HAND_IN_ENGLISH, played, compareFingerings(played, a, b)).differences));
+    const sides = sentences.filter((sentence) => sentence.includes(': a ')).map((sentence) => sentence.slice(sentence.indexOf(': a ') + 4, -1).split('; b '));
+    expect(sides.length).toBeGreaterThan(20);
+    expect(sides.filter(([a, b]) => a === b)).toEqual([]);
+  });
+});
+
 describe('a delayed shift in words', () => {
   it('the finger reaches, the hand follows on the named note, and nothing slides', () => {
     const line = lineOf([[71, 'B4', 1, 0], [78, 'F#5', 1, 1], [76, 'E5', 1, 2]]);

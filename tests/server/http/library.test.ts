@@ -16,7 +16,7 @@ beforeAll(async () => {
   librarian = await house.signIn(await house.deps.store.people.add('Lena Ashgrove', true));
   firsts = (await librarian.post('/api/sections', { name: 'First violins', instrument: 'violin' })).json.id;
   seconds = (await librarian.post('/api/sections', { name: 'Second violins', instrument: 'violin' })).json.id;
-  programme = (await librarian.post('/api/programmes', { title: 'Harbour lights', concert: '2027-05-09' })).json.id;
+  programme = (await librarian.post('/api/programmes', { title: 'Harbour lights', days: [{ kind: 'concert', date: '2027-05-09' }] })).json.id;
 });
 afterAll(async () => {
   await house.close();
@@ -36,7 +36,7 @@ describe('a librarian lays a score on the shelf', () => {
     expect(work.parts.map((part) => [part.name, part.section?.id ?? null, part.measures])).toEqual([['Violin I', firsts, 4], ['Violin II', seconds, 4], ['Viola', null, 5]]);
     expect(reply.json.notes).toEqual({ kept: 0, added: 52, removed: 0 });
     const shelf = (await librarian.get('/api/shelf')).json;
-    expect(shelf.programmes[0]).toMatchObject({ title: 'Harbour lights', firstRehearsal: null, concert: '2027-05-09', works: [work] });
+    expect(shelf.programmes[0]).toMatchObject({ title: 'Harbour lights', days: [{ kind: 'concert', date: '2027-05-09', time: null, words: '' }], works: [work] });
     expect(shelf.people).toHaveLength(1);
   });
 

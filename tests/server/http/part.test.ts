@@ -100,7 +100,8 @@ describe('the librarian and the principal give out marked parts', () => {
     expect(csv.startsWith('\ufeffmeasure,printed number,note,what,seats,who,when,why,standing\r\n')).toBe(true);
     expect(csv).toContain(`\r\n1,0,A4,finger 4,1i,${laid.principal.name},`);
     const text = (await people.librarian.get(at('/changes?form=text'))).text;
-    expect(text).toMatch(/^Spring - Violin I\n=+\nm\. 0 \(measure 1 of the part\) {2}A4: finger 1 - It speaks better\. \(Ilya Brandt, \d{4}-\d\d-\d\d \d\d:\d\d UTC; holds\)\n/);
+    expect(text).toMatch(/^Spring - Violin I\n=+\nm\. 0: It speaks better\. \(Ilya Brandt, \d{4}-\d\d-\d\d \d\d:\d\d UTC\)\n {2}m\. 0: A4 finger 1/);
+    expect(text.split('\n').filter((line) => line.length > 78)).toEqual([]);
   });
 
   it('no text of a player becomes a formula in a spreadsheet', async () => {

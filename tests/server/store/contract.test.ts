@@ -161,8 +161,46 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
 
     it('programmes show their days and works', async () => {
       const shown = (await store.library.programmes()).find((programme) => programme.id === it1.programme)!;
-      expect(shown).toMatchObject({ title: 'Spring', firstRehearsal: '2027-03-01', concert: null });
+      expect(shown).toMatchObject({ title: 'Spring', season: '', conductor: '', days: [{ kind: 'rehearsal', date: '2027-03-01', time: null, words: '' }], deadlines: {}, seatings: [] });
       expect(shown.works[0]).toMatchObject({ title: 'Spring', composer: 'T. Holmwood', fileName: 'spring.musicxml', parts: [{ instrument: 'violin', measures: 4, stage: 'pulled', locked: false, open: 0, head: 0 }] });
+    });
+
+    it('a programme is written anew, and keeps its works', async () => {
+      const { programme, work } = await layOut(store);
+      const days = [{ kind: 'rehearsal' as const, date: '2027-03-02', time: '10:00', words: 'Hall 2' }, { kind: 'concert' as const, date: '2027-03-05', time: null, words: '' }];
+      const anew = { title: 'Thaw', season: '2026/27', conductor: 'Vera Lindqvist', days, deadlines: { inkedIn: '2027-02-10', onStands: null } };
+      expect(await store.library.setProgramme(programme, anew)).toBe(true);
+      expect(await store.library.programme(programme)).toEqual({ id: programme, ...anew, works: [await store.library.work(work)], seatings: [] });
+      expect([await store.library.setProgramme('nowhere', anew), await store.library.programme('nowhere')]).toEqual([false, null]);
+    });
+
+    it('a section sits otherwise in one programme, and nowhere else', async () => {
+      const { programme, section, part, principal, player, guest } = await layOut(store);
+      const who = ({ id, name }: LaidOut['guest']) => ({ id, name });
+      const usual = await store.sections.byId(section);
+      const seats = [{ seat: '1o', person: guest.id }, { seat: '1i', person: player.id }, { seat: '2o', person: null }];
+      expect(await store.sections.seatFor(programme, section, { seats, principal: guest.id })).toBe(true);
+      const sits = { seats: [{ seat: '1o', person: who(guest) }, { seat: '1i', person: who(player) }, { seat: '2o', person: null }], principal: who(guest) };
+      expect(await store.sections.ofPart(part)).toEqual({ ...usual, ...sits });
+      expect((await store.library.programme(programme))!.seatings).toEqual([{ section, ...sits }]);
+      expect(await store.sections.byId(section)).toEqual(usual);
+      const elsewhere = (await store.library.addWork((await store.library.addProgramme({ title: 'Other', season: '', conductor: '', days: [], deadlines: {} })).id, { title: 'O', composer: '' }, { bytes: new Uint8Array(1), fileName: 'o', by: it1.librarian.id, at: NOW }, [{ content: smallPart(), section }]))!;
+      expect(await store.sections.ofPart(elsewhere.parts[0]!.id)).toEqual(usual);
+      expect(await store.sections.seatFor(programme, section, { seats: [{ seat: '1o', person: principal.id }], principal: null })).toBe(true);
+      expect((await store.sections.ofPart(part))!.seats).toEqual([{ seat: '1o', person: who(principal) }]);
+      expect(await store.sections.seatFor(programme, section, null)).toBe(true);
+      expect(await store.sections.ofPart(part)).toEqual(usual);
+    });
+
+    it('a plan for a programme with somebody unknown, or somebody twice, changes nothing', async () => {
+      const { programme, section, part, guest } = await layOut(store);
+      const plan = { seats: [{ seat: '1o', person: guest.id }], principal: null };
+      await store.sections.seatFor(programme, section, plan);
+      const before = await store.sections.ofPart(part);
+      const twice = { seats: [{ seat: '1o', person: guest.id }, { seat: '1i', person: guest.id }], principal: null };
+      const unknown = { seats: [{ seat: '1o', person: 'nobody' }], principal: null };
+      expect([await store.sections.seatFor(programme, section, twice), await store.sections.seatFor(programme, section, unknown), await store.sections.seatFor('nowhere', section, plan), await store.sections.seatFor(programme, 'nowhere', plan)]).toEqual([false, false, false, false]);
+      expect(await store.sections.ofPart(part)).toEqual(before);
     });
 
     it('a part goes to a section and off it again', async () => {
@@ -170,10 +208,10 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       const id = work.parts[0]!.id;
       expect(await store.library.assign(id, it1.section)).toBe(true);
       expect(await store.sections.parts(it1.section)).toContain(id);
-      expect(await store.library.sectionOf(id)).toBe(it1.section);
+      expect((await store.sections.ofPart(id))?.id).toBe(it1.section);
       expect(await store.library.assign(id, 'nowhere')).toBe(false);
       expect(await store.library.assign(id, null)).toBe(true);
-      expect(await store.library.sectionOf(id)).toBeNull();
+      expect(await store.sections.ofPart(id)).toBeNull();
     });
 
     it('a part that goes to players of another instrument is for that instrument, and nothing else of it changes', async () => {
@@ -271,6 +309,27 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       expect(await look()).toEqual({ seats: ['1o'], roles: [[], ['librarian'], [], ['principal'], undefined, undefined, undefined] });
       await store.people.revoke(session, new Date());
       expect((await look()).roles[3]).toBeUndefined();
+    });
+
+    it('the ground says who sits in the part’s own programme: a deputy plays, who is away does not', async () => {
+      const { part, programme, section, principal, player, librarian, guest } = await layOut(store);
+      const askers = [principal, player, librarian, guest].map((person) => ({ person: person.id, session: null }));
+      const look = async () => {
+        let ground: Ground | undefined;
+        await store.log.commit(part, { head: 0, revision: 1 }, askers, [], (seen) => ((ground = seen), ruling({})));
+        return { seats: ground!.seats, actors: askers.map((asker) => [ground!.actors.get(askerKey(asker))?.roles, ground!.actors.get(askerKey(asker))?.seat]) };
+      };
+      await store.sections.seatFor(programme, section, { seats: [{ seat: '1o', person: principal.id }, { seat: '1i', person: guest.id }, { seat: '2o', person: null }], principal: principal.id });
+      expect(await look()).toEqual({ seats: ['1o', '1i', '2o'], actors: [[['principal'], '1o'], [[], null], [['librarian'], null], [['player'], '1i']] });
+      await store.sections.seatFor(programme, section, null);
+      expect(await look()).toEqual({ seats: ['1o', '1i', '2o', '2i'], actors: [[['principal'], '1o'], [['player'], '1i'], [['librarian'], null], [[], null]] });
+    });
+
+    it('with nobody asking the ground still knows the seats', async () => {
+      const { part } = await layOut(store);
+      let ground: Ground | undefined;
+      await store.log.commit(part, { head: 0, revision: 1 }, [], [], (seen) => ((ground = seen), ruling({})));
+      expect(ground).toEqual({ seats: ['1o', '1i', '2o', '2i'], actors: new Map(), known: new Map() });
     });
 
     it('what was answered before is known again, written or refused, from whichever part', async () => {

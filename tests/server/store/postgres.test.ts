@@ -2,6 +2,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { randomUUID } from 'node:crypto';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { askerKey } from '../../../server/store/partLog.ts';
 import { openPostgres } from '../../../server/store/postgres.ts';
 import { isUnavailable } from '../../../server/store/unavailable.ts';
 import type { Store } from '../../../server/store/store.ts';
@@ -52,6 +53,27 @@ describe('what the server may do in the database', () => {
       return { entries: [], refused: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshot: null };
     });
     expect(roles).toEqual([[]]);
+  });
+
+  it('a batch that meets a programme’s seating being written waits for it, and goes by the new one', async () => {
+    const { part, section, programme, player, guest } = await layOut(store);
+    await client.query('begin');
+    await client.query('select id from section where id = $1 for update', [section]);
+    await client.query(`insert into programme_seating (programme_id, section_id, seats) values ($1, $2, '{1o}')`, [programme, section]);
+    await client.query(`insert into programme_member (programme_id, section_id, person_id, seat) values ($1, $2, $3, '1o')`, [programme, section, guest.id]);
+    const order: string[] = [];
+    let seen: unknown;
+    const askers = [player, guest].map((person) => ({ person: person.id, session: null }));
+    const batch = store.log.commit(part, { head: 0, revision: 1 }, askers, [], (ground) => {
+      order.push('batch reads');
+      seen = [ground.seats, askers.map((asker) => ground.actors.get(askerKey(asker))?.roles)];
+      return { entries: [], refused: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshot: null };
+    });
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    order.push('seated');
+    await client.query('commit');
+    await batch;
+    expect([order, seen]).toEqual([['seated', 'batch reads'], [['1o'], [[], ['player']]]]);
   });
 
   it('a connection that is cut is told apart from a fault, and the store works again afterwards', async () => {

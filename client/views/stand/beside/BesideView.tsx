@@ -1,6 +1,6 @@
 import { useMemo, type ReactNode } from 'react';
 import type { OtherBows } from '../../../beside/messages.ts';
-import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { MarkSign } from '../../../drawing/MarkSign.tsx';
-import type { Geometry } from '../../../engraving/geometry.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 import { PointedColumn } from '../PointedColumn.tsx';
 import type { LaneBow } from './bowLanes.ts';
 

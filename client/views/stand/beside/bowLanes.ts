@@ -1,6 +1,6 @@
 import type { HairAnswer, HairBow } from '../../../bowing/messages.ts';
 import { timeAxis, type PlayedSpan } from '../../../drawing/playedTime.ts';
-import type { Geometry } from '../../../engraving/geometry.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 import type { PartIndex } from '../../../library/partIndex.ts';
 
 /** A bow of a section in a line of this part's music; x in staff spaces. */

@@ -1,6 +1,6 @@
 import { useMemo, type ReactNode } from 'react';
 import { Pencil } from '../../../drawing/Pencil.tsx';
-import type { Stroke } from '../../../drawing/figures.ts';
+import type { Stroke } from '../../../../core/engraving/marks/figures.ts';
 import { words } from '../../../words/words.ts';
 import { acrossAt, type BoardFinger, type BoardShapes } from './boardShapes.ts';
 

@@ -1,6 +1,6 @@
 import { useEffect, type ReactNode } from 'react';
 import { Spectacles } from '../../../drawing/Spectacles.tsx';
-import type { Geometry } from '../../../engraving/geometry.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 import { words } from '../../../words/words.ts';
 import { point } from '../pointed.ts';
 import { PointedColumn } from '../PointedColumn.tsx';

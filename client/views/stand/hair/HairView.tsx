@@ -1,7 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 import type { HairAnswer } from '../../../bowing/messages.ts';
 import { secondsOf, timeAxis } from '../../../drawing/playedTime.ts';
-import type { EngravedSystem, Geometry } from '../../../engraving/geometry.ts';
+import type { EngravedSystem, Geometry } from '../../../../core/engraving/geometry.ts';
 import type { PartIndex } from '../../../library/partIndex.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { Fold } from '../../../ui/Fold.tsx';

@@ -1,5 +1,5 @@
-import { useMemo, type ReactNode } from 'react';
-import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import { useEffect, useMemo, useRef, type ReactNode } from 'react';
+import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
 import { LETTERS, type Offer, type Pair } from '../../../fingering/messages.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { Fold } from '../../../ui/Fold.tsx';
@@ -81,12 +81,17 @@ export function CompareView({ desk, systemId, drawing, reach }: Props): ReactNod
   const pair = sides && found?.pairs.find(({ a, b }) => a === Math.min(sides.a, sides.b) && b === Math.max(sides.a, sides.b));
   const settings = useMemo(() => (above && below && pair ? settingsOf(above, below, pair) : null), [above, below, pair]);
   const marks = useMemo(() => (above && below ? bothMarks((offer, seats) => pencilled(offer.marks, seats, desk.inForce, desk.index), above, below) : []), [above, below, desk.inForce, desk.index]);
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // The two lie above the list they were chosen from.
+    if (sides) section.current?.scrollIntoView({ block: 'start' });
+  }, [sides]);
   if (!sides || !above || !below || !pair || !settings) return null;
   const letters = [LETTERS[sides.a]!, LETTERS[sides.b]!] as const;
   const names = [words.offers.label(letters[0]), words.offers.label(letters[1])] as const;
   const title = words.compare.title(...letters);
   return (
-    <section className="compare" aria-label={title}>
+    <section className="compare" aria-label={title} ref={section}>
       <h3>{title}</h3>
       <div className="offer-whole">
         <div className="both">

@@ -1,8 +1,8 @@
 import { useEffect, useMemo, type ReactNode } from 'react';
 import type { HandMoment } from '../../../../core/fingering/explain/handPath.ts';
 import { Pencil } from '../../../drawing/Pencil.tsx';
-import type { Stroke } from '../../../drawing/figures.ts';
-import type { Geometry } from '../../../engraving/geometry.ts';
+import type { Stroke } from '../../../../core/engraving/marks/figures.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 import { words } from '../../../words/words.ts';
 import { point, useIsPointed } from '../pointed.ts';
 import { PointedColumn } from '../PointedColumn.tsx';
@@ -62,7 +62,7 @@ export function HandPicture({ path, geometry, inHand, label, onNote, setting, be
   return (
     <svg className="music hand" viewBox={`${x0} ${-over} ${x1 - x0} ${whole}`} role="img" aria-label={label} style={{ marginLeft: `calc(${x0} * var(--sp))`, width: `calc(${x1 - x0} * var(--sp))`, height: `calc(${whole} * var(--sp))` }}>
       {columns.length ? <rect className="caret" x={Math.min(...columns) - 1.1} width={Math.max(...columns) - Math.min(...columns) + 2.2} y={-over} height={whole} /> : null}
-      <PointedColumn geometry={geometry} y={-over} height={whole} />
+      <PointedColumn geometry={geometry} y={-over} height={whole} reach={shapes} />
       <path className="band" d={shapes.band} />
       {shapes.reaches.map((d) => (
         <path key={d} className="reach" d={d} />

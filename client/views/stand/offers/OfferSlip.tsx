@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, type ReactNode } from 'react';
 import type { Offer } from '../../../fingering/messages.ts';
-import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';

@@ -1,6 +1,6 @@
 import type { CSSProperties, MouseEvent, ReactNode } from 'react';
 import { AIMS, type Aim } from '../../../../core/fingering/aims.ts';
-import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
 import { LETTERS } from '../../../fingering/messages.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';

@@ -1,5 +1,5 @@
 import type { Seats } from '../../../../core/music/seat.ts';
-import { markName, type ShownMark } from '../../../drawing/placeMarks.ts';
+import { markName, type ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
 import type { Offer, Pair } from '../../../fingering/messages.ts';
 import { handRange, type HandSetting } from './handShapes.ts';
 

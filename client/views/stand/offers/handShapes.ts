@@ -1,5 +1,5 @@
 import type { HandMoment } from '../../../../core/fingering/explain/handPath.ts';
-import type { Geometry } from '../../../engraving/geometry.ts';
+import type { Geometry } from '../../../../core/engraving/geometry.ts';
 
 /** A note of the picture, in staff spaces; y grows downward and a higher place on the string stands higher. */
 export interface HandNote {

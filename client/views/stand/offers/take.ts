@@ -10,7 +10,13 @@ export function takeOffer(desk: Desk, index = desk.offers.chosen): void {
   if (desk.pencil.held !== 'alone' && !mayMark(desk)) return desk.say(words.stand.onlySection);
   if (desk.pencil.held !== 'alone' && desk.state.locked) return desk.say(words.stand.lifted);
   desk.write({ type: 'write', marks: offer.marks });
+  const { asked } = desk.offers;
   desk.offers.leave();
+  // What was taken is in hand, so that it can be carried to the same figure at once.
+  if (asked) {
+    desk.move({ type: 'put', at: asked.from });
+    desk.move({ type: 'put', at: asked.to, extend: true });
+  }
   desk.say(words.offers.taken(LETTERS[index]!, offer.marks.length));
 }
 

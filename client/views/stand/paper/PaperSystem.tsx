@@ -1,8 +1,8 @@
 import { memo, useMemo, type ReactNode } from 'react';
 import { Marks } from '../../../drawing/Marks.tsx';
-import { placeMarks, type ShownMark } from '../../../drawing/placeMarks.ts';
-import { UNITS, type EngravedSystem } from '../../../engraving/geometry.ts';
-import { extentOf } from '../extent.ts';
+import { placeMarks, type ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
+import { UNITS, type EngravedSystem } from '../../../../core/engraving/geometry.ts';
+import { extentOf } from '../../../../core/engraving/marks/extent.ts';
 
 /** One line of the part as it goes on paper: the print, and what stands over it. As wide as the page lets it. */
 export const PaperSystem = memo(function PaperSystem({ drawing, number, marks }: { drawing: EngravedSystem; number: string; marks: readonly ShownMark[] }): ReactNode {

@@ -24,12 +24,16 @@ export function OpenBeside({ desk, which, onCommand }: { desk: Desk; which: 'bef
   return <Beside desk={desk} range={openBeside(desk)[which]} command={{ do: before ? 'openBefore' : 'openAfter' }} label={before ? words.touch.openBefore : words.touch.openAfter} onCommand={onCommand} />;
 }
 
-/** What one does with a phone in the hand: hear, say something, see one's part; marking is there when it is asked for. */
+/** What one does with a phone in the hand: open the measure, hear, say something, see one's part; marking is there when it is asked for. */
 export function PhoneMoves({ desk, marking, onMarking, onCommand }: { desk: Desk; marking: boolean; onMarking(): void; onCommand: Asked }): ReactNode {
-  const { touch, hearing } = words;
+  const { touch, hearing, tools } = words;
+  const closed = desk.caret.open === null;
   const mine = desk.caret.seat !== 'all' && desk.caret.open === null;
   return (
     <div className="phone-moves">
+      <button type="button" onClick={() => (closed ? onCommand({ do: 'openHere' }) : onCommand({ do: 'leave' }))}>
+        {closed ? tools.open : tools.close}
+      </button>
       <button type="button" onClick={() => onCommand({ do: 'hear' })}>
         {desk.hearing.state === 'ready' ? touch.hear : hearing.stop}
       </button>

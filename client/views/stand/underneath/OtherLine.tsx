@@ -1,6 +1,6 @@
 import { memo, type ReactNode } from 'react';
-import type { ShownMark } from '../../../drawing/placeMarks.ts';
-import type { EngravedSystem } from '../../../engraving/geometry.ts';
+import type { ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
+import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
 import { words } from '../../../words/words.ts';
 import { PaperSystem } from '../paper/PaperSystem.tsx';
 import { sameProps } from '../sameProps.ts';

@@ -1,13 +1,13 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { OtherPart } from '../../../beside/messages.ts';
-import { brokenAt } from '../../../engraving/broken.ts';
+import { brokenAt } from '../../../../core/engraving/broken.ts';
 import type { EngravingSnapshot } from '../../../engraving/engraving.ts';
 import { useEngraving } from '../../../engraving/useEngraving.ts';
 import { keptText } from '../../../library/kept/library.ts';
 import { indexPart } from '../../../library/partIndex.ts';
 import { useLoaded } from '../../../library/useLoaded.ts';
 import { words } from '../../../words/words.ts';
-import type { ShownMark } from '../../../drawing/placeMarks.ts';
+import type { ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
 import type { Desk } from '../desk.ts';
 import { bySystem } from '../bySystem.ts';
 import { inked } from '../shownMarks.ts';

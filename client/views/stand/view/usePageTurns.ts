@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
-import { placeMarks } from '../../../drawing/placeMarks.ts';
+import { placeMarks } from '../../../../core/engraving/marks/placeMarks.ts';
 import type { EngravingSnapshot } from '../../../engraving/engraving.ts';
 import { bySystem } from '../bySystem.ts';
 import type { Desk } from '../desk.ts';
-import { extentOf } from '../extent.ts';
+import { extentOf } from '../../../../core/engraving/marks/extent.ts';
 import { inked } from '../shownMarks.ts';
 import { pageTurns } from './pageTurns.ts';
 

@@ -1,6 +1,7 @@
 import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
 import { KINDS } from '../../../../core/agreement/waiting/waitsFor.ts';
 import { words } from '../../../words/words.ts';
+import { changeSentence } from '../../changeSentence.ts';
 import { findingText } from '../../findingText.ts';
 import { waitSentence } from '../../waiting/waitSentence.ts';
 import { openMeasure } from '../commands.ts';
@@ -27,7 +28,11 @@ function groupsOf(desk: Desk): { title: string; lines: Line[] }[] {
   }));
   const watch = onMySeat(desk).map((finding): Line => ({ key: finding.rule + finding.place, text: words.waits.watch(words.inMeasures(name(finding.measure), name(finding.measure)), findingText(finding, name)), measure: finding.measure, slip: null }));
   const [before, after] = [said.filter(({ kind }) => kind !== 'decided'), said.filter(({ kind }) => kind === 'decided')];
-  return [...before, { title: words.waits.kinds.watch, lines: watch }, ...after].filter(({ lines }) => lines.length);
+  const changed = desk.sinceOut.map((change): Line => ({
+    key: `since ${change.note} ${String(change.seats)}`, measure: change.measure, slip: null,
+    text: `${words.measure(name(change.measure))}, ${changeSentence({ ...change, position: desk.index.notes.get(change.note)?.position ?? 0 })}`,
+  }));
+  return [{ title: words.season.since, lines: changed }, ...before, { title: words.waits.kinds.watch, lines: watch }, ...after].filter(({ lines }) => lines.length);
 }
 
 /** All that waits for me in this part, under the line in hand: each a sentence that leads to its place. */

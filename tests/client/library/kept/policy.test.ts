@@ -5,7 +5,8 @@ import type { LogEntry } from '../../../../core/agreement/event.ts';
 import type { PartView, Shelf } from '../../../../core/agreement/wire/http.ts';
 
 const part = (id: string, section: string | null, instrument: string | null = 'violin') => ({ id, head: 3, section: section ? { id: section, name: section } : null, instrument });
-const shelf = { programmes: [{ works: [{ id: 'other', parts: [part('x', 'first')] }] }, { works: [{ id: 'suite', parts: [part('horn', null, null), part('a', 'first'), part('b', 'second')] }, { id: 'finale', parts: [part('c', 'first'), part('d', 'second')] }] }] } as unknown as Shelf;
+const sits = (id: string, person: string) => ({ id, seats: [{ seat: '1o', person: { id: person, name: person } }], principal: null });
+const shelf = { sections: [sits('first', 'mona'), sits('second', 'jon')], programmes: [{ seatings: [{ section: 'second', seats: [{ seat: '1o', person: { id: 'mona', name: 'mona' } }], principal: null }], works: [{ id: 'other', parts: [part('x', 'first'), part('y', 'second', null)] }] }, { seatings: [], works: [{ id: 'suite', parts: [part('horn', null, null), part('a', 'first'), part('b', 'second')] }, { id: 'finale', parts: [part('c', 'first'), part('d', 'second')] }] }] } as unknown as Shelf;
 
 describe('what lies in the browser', () => {
   it('is the twelve parts opened last, newest first', () => {
@@ -15,8 +16,12 @@ describe('what lies in the browser', () => {
   });
 
   it('is fetched ahead: my section’s parts of this programme, then the other strings of this work, and of no other programme', () => {
-    expect(wantedAhead(shelf, 'suite', ['first']).map(({ id }) => id)).toEqual(['a', 'c', 'b']);
-    expect(wantedAhead(shelf, 'gone', ['first'])).toEqual([]);
+    expect(wantedAhead(shelf, 'suite', 'mona').map(({ id }) => id)).toEqual(['a', 'c', 'b']);
+    expect(wantedAhead(shelf, 'gone', 'mona')).toEqual([]);
+  });
+
+  it('is fetched ahead for a deputy as they sit in that programme', () => {
+    expect([wantedAhead(shelf, 'other', 'mona').map(({ id }) => id), wantedAhead(shelf, 'other', 'jon').map(({ id }) => id)]).toEqual([['x', 'y'], ['x']]);
   });
 
   it('belongs to a part, or to none', () => {

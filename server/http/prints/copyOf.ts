@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { marksOnCopy, Reader, readersOf, readerWords } from '../../../core/print/copy.ts';
+import { Fingerings } from '../../../core/print/fingerings.ts';
+import { PaperName, STAFF } from '../../../core/print/paper.ts';
+import type { PrintOrder } from '../../print/order.ts';
+import type { Deps } from '../deps.ts';
+import type { MarkedPart } from '../markedPart.ts';
+import { trouble } from '../trouble.ts';
+
+const LOOK = { paper: PaperName.default('a4'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
+
+/** How one copy is asked for in an address. */
+export const PrintAsked = z.object({ for: Reader.default('section'), form: z.enum(['pdf', 'svg', 'mei']).default('pdf'), ...LOOK });
+
+/** How several are asked for: any readers of any parts, as pages or as files of the source's own kind. */
+export const PrintsAsked = z.object({
+  copies: z.array(z.object({ part: z.string().max(64), for: z.array(Reader).min(1).max(60) })).min(1).max(40),
+  form: z.enum(['pdf', 'svg', 'mei', 'musicxml', 'mxl']).default('pdf'),
+  ...LOOK,
+});
+
+export const SUFFIX = { pdf: '.pdf', svg: '.svg', mei: '.mei', musicxml: '.musicxml', mxl: '.mxl' } as const;
+
+type Look = Pick<PrintOrder, 'form' | 'paper' | 'staff' | 'fingerings'>;
+
+/** No file system takes these in a name. */
+const inFileNames = (text: string): string => text.replace(/[\\/:*?"<>|]/g, '_');
+
+const dayOf = (at: Date): string => at.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+
+/** The order for one copy of a part, and what the file is called. Refuses a desk or seat the section does not have. */
+export async function copyOf(deps: Deps, { part, state, facts }: MarkedPart, reader: Reader, { form, paper, staff, fingerings }: Look): Promise<{ order: PrintOrder; name: string }> {
+  if (reader !== 'section' && !readersOf(reader, facts.seats).length) throw trouble(404, 'NO_SUCH_SEAT', `The section has nobody at ${readerWords(reader).toLowerCase()}. Choose one of its desks or seats, or the whole section.`);
+  const seat = readerWords(reader);
+  const { title, composer } = part.work;
+  const source = (await deps.store.library.source(part.edition))!;
+  const at = deps.now();
+  const latest = state.ink.reduce((newest, { inked }) => (inked.at > newest ? inked.at : newest), '');
+  const edition = `Edition ${part.revision}${latest ? `, marks of ${dayOf(new Date(latest))}` : ''}, printed ${dayOf(at)}`;
+  return {
+    name: inFileNames([title, part.content.name, seat].filter(Boolean).join(' - ')),
+    order: {
+      ...source,
+      part: part.content.id,
+      stored: part.content,
+      marks: marksOnCopy(state, reader, facts.seats).filter(({ note }) => facts.notes.has(note)),
+      heading: { title, composer, instrument: part.content.name, seat, edition },
+      form,
+      paper,
+      staff,
+      fingerings,
+      at: at.toISOString(),
+    },
+  };
+}

@@ -1,0 +1,62 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { LiveSession } from '../../store/people.ts';
+import { attachment } from '../attachment.ts';
+import type { Deps } from '../deps.ts';
+import { idOf, read } from '../input.ts';
+import { markedPart } from '../markedPart.ts';
+import { copyFor } from '../prints/copyFor.ts';
+import { copyOf, PrintAsked, PrintsAsked, SUFFIX } from '../prints/copyOf.ts';
+import { packCopies, type Copy } from '../prints/packCopies.ts';
+import { signedIn } from '../session.ts';
+import { notFound, trouble, TroubleAnswer } from '../trouble.ts';
+
+/** Parts as pages, one at a time for each person; what nobody waits for any more is stopped. */
+export function printRoutes(app: FastifyInstance, deps: Deps): void {
+  const printing = new Set<string>();
+
+  /** Runs a print for somebody who has no other, until it is done or its asker goes away. */
+  async function alone<T>(request: FastifyRequest, reply: FastifyReply, work: (session: LiveSession, signal: AbortSignal, done: () => void) => Promise<T>): Promise<T> {
+    const session = await signedIn(deps, request);
+    const { id } = session.person;
+    if (printing.has(id)) throw trouble(429, 'PRINTING', 'Your last print is still being made. Wait until it is there, then ask for the next.');
+    const gone = new AbortController();
+    reply.raw.once('close', () => gone.abort(new Error('Nobody waits for this print any more.')));
+    printing.add(id);
+    const done = () => printing.delete(id);
+    try {
+      return await work(session, gone.signal, done);
+    } catch (error) {
+      done();
+      throw error;
+    }
+  }
+
+  app.get('/api/parts/:id/print', (request, reply) =>
+    alone(request, reply, async ({ person }, signal, done) => {
+      const asked = read(PrintAsked, request.query);
+      const marked = await markedPart(deps, idOf(request.params), person);
+      const { order, name } = await copyOf(deps, marked, asked.for, asked);
+      const made = await deps.documents.printPart(order, { signal });
+      done();
+      if (!made.ok) throw new TroubleAnswer(422, made.trouble);
+      const [first, ...more] = made.files;
+      if (more.length) return reply.type('application/zip').header('content-disposition', attachment(`${name}.zip`)).send(packCopies([{ name, make: async () => made }], SUFFIX[asked.form], signal, done));
+      return reply.type(first!.mediaType).header('content-disposition', attachment(`${name}${SUFFIX[asked.form]}`)).send(Buffer.from(first!.bytes));
+    }),
+  );
+
+  app.post('/api/works/:id/prints', (request, reply) =>
+    alone(request, reply, async ({ person }, signal, done) => {
+      const asked = read(PrintsAsked, request.body);
+      const work = await deps.store.library.work(idOf(request.params));
+      if (!work) throw notFound('work');
+      const copies: Copy[] = [];
+      for (const { part, for: readers } of asked.copies) {
+        const marked = await markedPart(deps, part, person);
+        if (marked.part.work.id !== work.id) throw notFound('part');
+        for (const reader of readers) copies.push(await copyFor(deps, marked, reader, asked, signal));
+      }
+      return reply.type('application/zip').header('content-disposition', attachment(`${work.title} - parts.zip`)).send(packCopies(copies, SUFFIX[asked.form], signal, done));
+    }),
+  );
+}

@@ -1,0 +1,64 @@
+import type { Trouble } from '../../core/agreement/wire/http.ts';
+import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
+import { withFingerings } from '../../core/print/fingerings.ts';
+import { paperNamed, staffAllowed } from '../../core/print/paper.ts';
+import { turnKind, turnRests } from '../../core/print/turns.ts';
+import { openFile } from '../files/openFile.ts';
+import { meiOf } from './engraver.ts';
+import { markedText } from './markedText.ts';
+import { textForMei } from './mei.ts';
+import type { PageTurn, Printed, PrintOrder } from './order.ts';
+import { pageSvg, type PageFrame } from './pageSvg.ts';
+import { PdfWriter } from './pdf.ts';
+import { setMusic, type SetPage } from './setMusic.ts';
+import { shownMarks } from './shownMarks.ts';
+
+/** Quarters a minute where a part gives no tempo, as the checker assumes. */
+const ASSUMED_TEMPO = 90;
+/** Room for the running head and for the title, and how far apart lines stand at least. Millimetres, then staff spaces; chosen, not measured. */
+const HEAD = { other: 6, first: 26 };
+const ROOM = { gap: 1, apart: 6.5 };
+
+/** A part with its marks as pages. Refuses what cannot be read, and staves too small for two players. */
+export async function printPart(order: PrintOrder): Promise<Printed | { ok: false; trouble: Trouble }> {
+  const allowed = staffAllowed(order.staff);
+  if (!allowed.ok) return { ok: false, trouble: { code: 'STAFF_TOO_SMALL', text: allowed.text } };
+  const file = await openFile(order.bytes, order.fileName);
+  if (!file.ok) return { ok: false, trouble: file.fault };
+  const marks = withFingerings(order.stored, order.marks, order.fingerings);
+  if (order.form === 'mei') return meiPrint(textForMei(file.text, { ...order, marks }));
+  const marked = markedText(file.text, { ...order, marks });
+  if (!marked.ok) return { ok: false, trouble: marked.fault };
+  const paper = paperNamed(order.paper);
+  const space = order.staff / 4;
+  const { side, top, bottom } = paper.margins;
+  const [firstTop, otherTop] = [top + HEAD.first, top + HEAD.other];
+  const part = order.stored;
+  const sheet = { line: (paper.width - 2 * side) / space, firstHeight: (paper.height - bottom - firstTop) / space, height: (paper.height - bottom - otherTop) / space, ...ROOM };
+  const rests = turnRests(part, ASSUMED_TEMPO);
+  const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, marks), sheet, rests);
+  const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
+  const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
+  const quick = new Set(turns.filter(({ kind }) => kind !== 'good').map(({ page }) => page));
+  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, quick, musicFace };
+  const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
+  const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order), mediaType: 'application/pdf' }];
+  return { ok: true, pages: pages.length, turns, warnings: allowed.warning ? [allowed.warning] : [], files };
+}
+
+async function meiPrint(made: EngravingDocument): Promise<Printed | { ok: false; trouble: Trouble }> {
+  if (!made.ok) return { ok: false, trouble: made.fault };
+  return { ok: true, pages: 0, turns: [], warnings: [], files: [{ bytes: Buffer.from(await meiOf(made.text)), mediaType: 'application/mei+xml' }] };
+}
+
+function turnAfter({ systems }: SetPage, page: number, rests: ReturnType<typeof turnRests>, numberOf: PageFrame['numberOf']): PageTurn {
+  const { last } = systems.at(-1)!;
+  const rest = rests.get(last)!;
+  return { page, measure: numberOf(last), seconds: Math.round((rest.before + rest.after) * 100) / 100, kind: turnKind(rest) };
+}
+
+async function pdf(svgs: readonly string[], { paper, heading }: PageFrame, { at }: PrintOrder): Promise<Buffer> {
+  const writer = new PdfWriter(paper, { title: `${heading.title} - ${heading.instrument}`, author: heading.composer, subject: heading.seat, at: new Date(at) });
+  for (const svg of svgs) writer.page(svg);
+  return writer.end();
+}
