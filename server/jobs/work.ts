@@ -6,7 +6,6 @@ import { realign } from '../../core/music/realign.ts';
 import { markFile, MEDIA_TYPES } from '../files/markFile.ts';
 import { openFile } from '../files/openFile.ts';
 import { checkPiece } from './checkPiece.ts';
-import { printPart } from '../print/printPart.ts';
 import type { JobName, Jobs } from './requests.ts';
 
 /** The work itself, run inside a worker thread; `onReached` tells how far it has come. */
@@ -38,5 +37,6 @@ export const work: { [Name in JobName]: (asked: Jobs[Name]['asked'], onReached?:
 
   checkPiece: ({ parts }, onReached) => checkPiece(parts, (part) => onReached?.(part)),
 
-  printPart,
+  // Printing brings the engraver and the page's fonts: no other job waits for those.
+  printPart: async (asked) => (await import('../print/printPart.ts')).printPart(asked),
 };
