@@ -1,5 +1,5 @@
 import { Suspense, useEffect, useSyncExternalStore, type ReactNode } from 'react';
-import { FolderPlace, RulesPlace, SectionPlace, StandPlace } from './places.ts';
+import { ArchivePlace, ChangedPlace, FolderPlace, RevisionsPlace, RulesPlace, SectionPlace, StandPlace } from './places.ts';
 import { usePlace } from './router.ts';
 import { ShelfPlace } from './views/shelf/ShelfPlace.tsx';
 import { SignIn } from './views/signIn/SignIn.tsx';
@@ -32,6 +32,12 @@ function PlaceShown(): ReactNode {
       return <StandPlace key={place.part} place={place} />;
     case 'section':
       return <SectionPlace key={place.part} place={place} />;
+    case 'revisions':
+      return <RevisionsPlace key={place.part} place={place} />;
+    case 'archive':
+      return <ArchivePlace place={place} />;
+    case 'changed':
+      return <ChangedPlace key={`${place.part} ${place.revision}`} place={place} />;
     case 'rules':
       return <RulesPlace place={place} />;
   }

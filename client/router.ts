@@ -15,11 +15,21 @@ export type Place =
   | { at: 'stand'; part: string; measure: number | null; open?: string }
   /** `passage`: whose bow changes are to be shared out. */
   | { at: 'section'; part: string; passage: Passage | null }
+  /** Two states of a part, by rows of its log; null: the last two. */
+  | { at: 'revisions'; part: string; between: { from: number; to: number } | null }
+  | { at: 'archive' }
+  /** What a corrected edition changed in a part. */
+  | { at: 'changed'; part: string; /** Beside which edition, null for the last one before. */ revision: number | null }
   | { at: 'rules'; /** Its id, null for all of them. */ rule: string | null };
 
 function passageIn(query: URLSearchParams): Passage | null {
   const [first, last] = [query.get('from'), query.get('to')];
   return first && last ? { first, last } : null;
+}
+
+function betweenIn(query: URLSearchParams): { from: number; to: number } | null {
+  const [from, to] = [query.get('from'), query.get('to')];
+  return from && to && /^\d{1,9}$/.test(from) && /^\d{1,9}$/.test(to) ? { from: Number(from), to: Number(to) } : null;
 }
 
 /** Place an address names; anything unknown is the shelf. */
@@ -33,6 +43,9 @@ export function placeOf(path: string, search: string): Place {
     return { at: 'stand', part: second, measure: Number(query.get('m')) || null, ...(open === null ? {} : { open }) };
   }
   if (first === 'section' && second) return { at: 'section', part: second, passage: passageIn(query) };
+  if (first === 'revisions' && second) return { at: 'revisions', part: second, between: betweenIn(query) };
+  if (first === 'archive') return { at: 'archive' };
+  if (first === 'changed' && second) return { at: 'changed', part: second, revision: Number(query.get('beside')) || null };
   if (first === 'rules') return { at: 'rules', rule: second && third ? `${second}/${third}` : null };
   return { at: 'shelf' };
 }
@@ -50,6 +63,12 @@ export function addressOf(place: Place): string {
       return `/stand/${encodeURIComponent(place.part)}${place.measure ? `?m=${place.measure}${place.open === undefined ? '' : `&open=${encodeURIComponent(place.open)}`}` : ''}`;
     case 'section':
       return `/section/${encodeURIComponent(place.part)}${place.passage ? `?${new URLSearchParams({ from: place.passage.first, to: place.passage.last })}` : ''}`;
+    case 'revisions':
+      return `/revisions/${encodeURIComponent(place.part)}${place.between ? `?from=${place.between.from}&to=${place.between.to}` : ''}`;
+    case 'archive':
+      return '/archive';
+    case 'changed':
+      return `/changed/${encodeURIComponent(place.part)}${place.revision ? `?beside=${place.revision}` : ''}`;
     case 'rules':
       return place.rule ? `/rules/${place.rule.split('/').map(encodeURIComponent).join('/')}` : '/rules';
   }

@@ -53,6 +53,12 @@ export async function remove(path: string): Promise<void> {
   await send(path, { method: 'DELETE' });
 }
 
+export async function sendFile<T>(path: string, file: File): Promise<T> {
+  const form = new FormData();
+  form.append('file', file, file.name);
+  return (await (await send(path, { method: 'POST', body: form })).json()) as T;
+}
+
 /** Sends files and is answered as soon as they have come; what they come to is asked for later. */
 export async function sendFiles<T>(path: string, files: readonly File[]): Promise<T> {
   const form = new FormData();

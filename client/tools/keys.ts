@@ -7,8 +7,8 @@ export type Command =
   | { do: 'seat'; by: 1 | -1 }
   /** `said`: a printed number or a rehearsal letter; without it the ledge asks. */
   | { do: 'goTo'; said?: string }
-  | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' }
-  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' | 'passage' | 'openHere' | 'openBefore' | 'openAfter' | 'myPart' };
+  | { do: 'place'; place: 'shelf' | 'folder' | 'stand' | 'section' | 'archive' }
+  | { do: 'earlier' | 'later' | 'substitute' | 'rub' | 'undo' | 'redo' | 'words' | 'nextOpen' | 'nextFinding' | 'enter' | 'leave' | 'for' | 'against' | 'say' | 'keys' | 'history' | 'setAside' | 'mute' | 'pencil' | 'lay' | 'light' | 'takeBack' | 'fingerings' | 'shareOut' | 'hair' | 'beside' | 'past' | 'revisions' | 'hear' | 'hearSection' | 'command' | 'elsewhere' | 'waits' | 'notices' | 'print' | 'larger' | 'smaller' | 'turn' | 'underneath' | 'passage' | 'openHere' | 'openBefore' | 'openAfter' | 'myPart' };
 
 export interface KeyPress {
   key: string;
@@ -93,6 +93,7 @@ export const COMMANDS = [
   { name: 'mute', group: 'deciding', keys: ['m'], command: { do: 'mute' } },
   { name: 'history', group: 'deciding', keys: ['i'], command: { do: 'history' } },
   { name: 'past', group: 'deciding', keys: ['q'], command: { do: 'past' } },
+  { name: 'revisions', group: 'deciding', keys: ['Shift+q'], command: { do: 'revisions' } },
   { name: 'fingerings', group: 'asking', keys: ['f'], command: { do: 'fingerings' } },
   { name: 'layAbove', group: 'asking', keys: ['a'], command: null, line: 'layBoth' },
   { name: 'layBelow', group: 'asking', keys: ['b'], command: null, line: 'layBoth' },
@@ -114,6 +115,7 @@ export const COMMANDS = [
   { name: 'folder', group: 'rest', keys: ['Alt+2'], command: { do: 'place', place: 'folder' }, line: 'places', everywhere: true },
   { name: 'stand', group: 'rest', keys: ['Alt+3'], command: { do: 'place', place: 'stand' }, line: 'places', everywhere: true },
   { name: 'section', group: 'rest', keys: ['Alt+4'], command: { do: 'place', place: 'section' }, line: 'places', everywhere: true },
+  { name: 'archive', group: 'rest', keys: ['Alt+5'], command: { do: 'place', place: 'archive' }, everywhere: true },
 ] as const satisfies readonly Row[];
 
 export type CommandRow = (typeof COMMANDS)[number];

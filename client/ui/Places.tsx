@@ -5,19 +5,19 @@ import { rememberAddress, rememberFolder, rememberPart, useRemembered } from './
 
 const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
 
-/** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4. A place not yet visited leads nowhere. */
+/** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4; the archive, seldom gone to, is Alt+5 and a link on the shelf. A place not yet visited leads nowhere. */
 export function Places({ here }: { here: Place }): ReactNode {
   const known = useRemembered();
   useEffect(() => {
     rememberAddress(addressOf(here));
     if (here.at === 'folder') rememberFolder(here.programme);
     if (here.at === 'stand') rememberPart(here.part, here.measure);
-    if (here.at === 'section') rememberPart(here.part);
+    if (here.at === 'section' || here.at === 'revisions') rememberPart(here.part);
   }, [here]);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const place = event.altKey ? ORDER[Number(/^Digit([1-4])$/.exec(event.code)?.[1] ?? 0) - 1] : undefined;
-      const target = place && known[place];
+      const target: Place | undefined = event.altKey && event.code === 'Digit5' ? { at: 'archive' } : place && known[place];
       if (!target) return;
       event.preventDefault();
       go(target);

@@ -43,8 +43,8 @@ export function partInHand(): string | null {
 }
 
 /** Goes to a place this window knows; to one it does not know yet leads nothing. */
-export function goPlace(place: keyof Known): void {
-  const target = place === 'shelf' ? ({ at: 'shelf' } as const) : read()[place];
+export function goPlace(place: keyof Known | 'archive'): void {
+  const target = place === 'shelf' || place === 'archive' ? ({ at: place } as const) : read()[place];
   if (target) go(target);
 }
 

@@ -4,8 +4,10 @@ import type { Stage } from '../../core/agreement/state.ts';
 import { pitchName } from '../../core/music/pitch.ts';
 import { MARKS_IN_ENGLISH } from '../../core/music/words/marksInEnglish.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
+import { changed } from './changed.ts';
 import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
@@ -55,8 +57,9 @@ export const en = {
     where: (where: string) => `Where: ${where}.`,
     say: (incident: string) => `Say to the librarian: ${incident}.`,
   },
-  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules' },
+  places: { label: 'Places', shelf: 'Shelf', folder: 'Folder', stand: 'Stand', section: 'Section', rules: 'Rules', revisions: 'Earlier states', archive: 'Archive', changed: 'What changed' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Open the link the librarian gave you.',
@@ -363,6 +366,10 @@ export const en = {
   plan,
   imports,
   piece,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   season,
   prints,
   run,

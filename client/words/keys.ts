@@ -70,6 +70,7 @@ const SAYS: Record<CommandName, string> = {
   mute: 'put what there is to watch to rest',
   history: 'show or hide what was set aside',
   past: 'the history of the measure',
+  revisions: 'earlier states of the part',
   fingerings: 'fingerings for the passage in hand',
   layAbove: 'lay this fingering above the staff',
   layBelow: 'lay this fingering below the staff',
@@ -91,6 +92,7 @@ const SAYS: Record<CommandName, string> = {
   folder: 'to the Folder',
   stand: 'to the Stand',
   section: 'to the Section',
+  archive: 'to the Archive',
 };
 
 /** The sheet of keys, and the commands as they are said. */

@@ -40,6 +40,6 @@ export const past = {
   off: 'put the history away',
   kinds: {
     proposed: slipOf('laid slip'), revised: slipOf('wrote anew slip'), for: slipOf('voted for'), against: slipOf('voted against'), voteTaken: slipOf('took the vote back on'), adopted: slipOf('inked in'),
-    setAside: slipOf('set aside'), withdrawn: slipOf('took back'), said: (slip: string | null) => (slip ? `said of ${slip}` : 'said'), settled: (slip: string | null) => (slip ? `settled what was said of ${slip}` : 'settled what was said'),
+    setAside: slipOf('set aside'), withdrawn: slipOf('took back'), restored: () => 'went back to earlier marks', said: (slip: string | null) => (slip ? `said of ${slip}` : 'said'), settled: (slip: string | null) => (slip ? `settled what was said of ${slip}` : 'settled what was said'),
   },
 };

@@ -1,6 +1,7 @@
 import { change, type Draft } from './draft.ts';
 import type { AgreementEvent, LogEntry } from './event.ts';
 import { inkInto } from './ink.ts';
+import { layOver } from './layOver.ts';
 import { letterOf } from './letter.ts';
 import type { AgreementState, Proposal, ProposalStatus, Stage, Stamp } from './state.ts';
 
@@ -38,6 +39,12 @@ function adopted(draft: Draft, { proposal: id, why, measures }: Event<'adopted'>
   decided(draft, id, 'adopted', why, stamp);
   const { seats, marks, why: reason } = draft.state.proposals[id]!;
   inkInto(change(draft, 'ink'), { proposal: id, why: reason, seats, marks, measures }, stamp);
+}
+
+function restored(draft: Draft, { back, aside, why }: Event<'restored'>, stamp: Stamp): void {
+  const ink = change(draft, 'ink');
+  for (const { ink: place } of aside) ink[place] = { ...ink[place]!, superseded: { ...stamp, proposal: ink[place]!.proposal, why } };
+  for (const { ink: place, measure } of back) ink.push({ ...ink[place]!, measure, inked: stamp, superseded: null });
 }
 
 function voted(draft: Draft, { proposal: id, measure, vote }: Event<'voteCast'>, by: string): void {
@@ -81,6 +88,8 @@ function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
       return decided(draft, event.proposal, 'setAside', event.why, stamp);
     case 'adopted':
       return adopted(draft, event, stamp);
+    case 'restored':
+      return restored(draft, event, stamp);
     case 'voteCast':
       return voted(draft, event, stamp.by);
     case 'commented':
@@ -100,6 +109,8 @@ function happen(draft: Draft, event: AgreementEvent, stamp: Stamp): void {
     case 'unlocked':
       draft.state.locked = false;
       return;
+    case 'laidOver':
+      return layOver(draft, event.measures);
     default:
       throw new Error(`Unknown event ${JSON.stringify(event satisfies never)}.`);
   }

@@ -12,6 +12,12 @@ export interface Inking {
   measures: readonly number[];
 }
 
+/** Ink by its place in the list of everything ever inked in, with the ordinal of its measure. */
+export interface InkMoved {
+  ink: number;
+  measure: number;
+}
+
 /** True when every seat of `inner` is one of `outer`; "all" of the section is covered by "all" only. Example: `covers('all', ['1o'])`. */
 export function covers(outer: Seats, inner: Seats): boolean {
   return outer === 'all' || (inner !== 'all' && inner.every((seat) => outer.includes(seat)));

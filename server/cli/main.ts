@@ -1,4 +1,6 @@
+import { backup } from './backup.ts';
 import { bow } from './bow.ts';
+import { carry } from './carry.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
 import { finger } from './finger.ts';
@@ -6,10 +8,11 @@ import { mark } from './mark.ts';
 import { notes } from './notes.ts';
 import { print } from './output.ts';
 import { printing } from './printing.ts';
+import { restore } from './restore.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, check, finger, bow, stagger, printing];
+const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, printing, backup, restore];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

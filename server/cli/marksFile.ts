@@ -26,7 +26,7 @@ const FileMark = z.strictObject({
   text: z.string().trim().min(1).max(60).optional(),
   seats: Seats.optional(),
 });
-type FileMark = z.infer<typeof FileMark>;
+export type FileMark = z.infer<typeof FileMark>;
 
 /** Marks by part id, with the note ids of the parts given. */
 export type MarksByPart = Map<string, Mark[]>;

@@ -1,4 +1,4 @@
-import { realign } from '../../core/music/realign.ts';
+import { realign } from '../../core/matching/editions/realign.ts';
 import type { Note, Part } from '../../core/music/part.ts';
 import { readArguments, required } from './arguments.ts';
 import { BadInput, type Command } from './command.ts';

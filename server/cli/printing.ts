@@ -1,9 +1,8 @@
 import { extname, resolve } from 'node:path';
-import { z } from 'zod';
+import type { z } from 'zod';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { PaperName, STAFF } from '../../core/print/paper.ts';
 import type { PrintForm } from '../print/order.ts';
-import { printPart } from '../print/printPart.ts';
 import { readArguments, required } from './arguments.ts';
 import { BadInput, type Command } from './command.ts';
 import { readMarksFile } from './marksFile.ts';
@@ -39,6 +38,8 @@ export const printing: Command = {
     const { part } = partOf(source, id);
     const { title, composer, parts } = source.read.score;
     const marks = options.marks ? ((await readMarksFile(options.marks, parts)).get(id) ?? []) : [];
+    // The engraver and the faces are read only by this command, not by the others.
+    const { printPart } = await import('../print/printPart.ts');
     const printed = await printPart({
       bytes: source.bytes,
       fileName: file,

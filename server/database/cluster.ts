@@ -10,10 +10,9 @@ import { stopLeftover } from './leftover.ts';
 import { lastWords } from './lastWords.ts';
 import { gone } from './processes.ts';
 import { chooseRunAs, letThrough, under, type RunAs } from './runAs.ts';
-import { socketFolder } from './socketFolder.ts';
+import { SOCKET_PORT, socketFolder } from './socketFolder.ts';
 import { Unstartable } from './unstartable.ts';
 
-const PORT = 5432;
 /** How long it may end again and again before we give up: a child of a killed one may still hold the folder. */
 const PATIENCE = 10_000;
 /** How long it may run without answering: after a crash it first works through its own log. */
@@ -47,9 +46,9 @@ export async function startCluster({ folder, settings = [], report = () => {} }:
   await createFolder(runAs, binaries.initdb, data);
   const sockets = socketFolder(home, runAs.owner);
   const log = join(home, 'postgresql.log');
-  const options = ['listen_addresses=', `unix_socket_directories=${sockets}`, 'unix_socket_permissions=0700', `port=${PORT}`, 'max_connections=60', 'log_timezone=UTC', 'timezone=UTC', ...settings];
+  const options = ['listen_addresses=', `unix_socket_directories=${sockets}`, 'unix_socket_permissions=0700', `port=${SOCKET_PORT}`, 'max_connections=60', 'log_timezone=UTC', 'timezone=UTC', ...settings];
   const args = ['-D', data, ...options.flatMap((option) => ['-c', option])];
-  const connection = (user: string, database: string): Connection => ({ host: sockets, port: PORT, user, database });
+  const connection = (user: string, database: string): Connection => ({ host: sockets, port: SOCKET_PORT, user, database });
 
   let child: ChildProcess | undefined;
   let stopping = false;

@@ -14,12 +14,20 @@ export function lockFolder(folder: string): () => void {
     } catch (reason) {
       if ((reason as NodeJS.ErrnoException).code !== 'EEXIST') throw new Unstartable(`The data folder ${folder} cannot be written (${(reason as NodeJS.ErrnoException).code}). Choose another with BOWLINE_DATA.`);
     }
-    const holder = holderOf(path);
-    if (holder && isAlive(holder.pid) && birthOf(holder.pid) === holder.birth && holder.pid !== process.pid) {
+    const holder = livingHolder(path);
+    if (holder) {
       throw new Unstartable(`The data folder ${folder} is in use by process ${holder.pid}. Stop that Bowline first, or choose another folder with BOWLINE_DATA.`);
     }
     rmSync(path, { force: true });
   }
+}
+
+/** True when another Bowline runs on the folder. */
+export const holds = (folder: string): boolean => livingHolder(join(folder, 'bowline.pid')) !== null;
+
+function livingHolder(path: string): { pid: number } | null {
+  const holder = holderOf(path);
+  return holder && isAlive(holder.pid) && birthOf(holder.pid) === holder.birth && holder.pid !== process.pid ? holder : null;
 }
 
 function holderOf(path: string): { pid: number; birth: string } | null {

@@ -5,6 +5,9 @@ import { join } from 'node:path';
 import { own, type RunAs } from './runAs.ts';
 import { Unstartable } from './unstartable.ts';
 
+/** PostgreSQL names its socket by a port, though none is opened. */
+export const SOCKET_PORT = 5432;
+
 // A Unix socket's path holds 107 bytes at most; PostgreSQL adds "/.s.PGSQL.5432.lock" to the folder.
 const LONGEST = 107 - '/.s.PGSQL.5432.lock'.length;
 

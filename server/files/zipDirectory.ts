@@ -1,6 +1,6 @@
 import { type Entry, fromBuffer } from 'yauzl';
 import { FileError } from './fileFault.ts';
-import { ZIP_LIMITS } from './zipLimits.ts';
+import { ZIP_LIMITS, type ZipLimits } from './zipLimits.ts';
 
 /** Where one entry's packed bytes lie. */
 export interface ZipEntry {
@@ -19,8 +19,8 @@ const bad = (text: string) => new FileError('BAD_ARCHIVE', `${text} ${AGAIN}`);
  * Lists the files of a .mxl after checking everything that can be checked without unpacking: number and size of entries, names, duplicates,
  * encryption, links, packing methods, local headers against the directory, overlaps. Throws a FileError.
  */
-export async function zipDirectory(bytes: Buffer): Promise<ZipEntry[]> {
-  const entries = (await rawEntries(bytes)).map((entry) => located(entry, bytes));
+export async function zipDirectory(bytes: Buffer, limits: ZipLimits = ZIP_LIMITS): Promise<ZipEntry[]> {
+  const entries = (await rawEntries(bytes, limits)).map((entry) => located(entry, bytes));
   const names = new Set<string>();
   let total = 0;
   for (const { name, size, start, end } of entries) {
@@ -28,7 +28,7 @@ export async function zipDirectory(bytes: Buffer): Promise<ZipEntry[]> {
     if (names.has(key)) throw bad(`The archive holds "${name}" twice.`);
     names.add(key);
     total += size;
-    if (total > ZIP_LIMITS.total || (size > ZIP_LIMITS.ratioFrom && size > (end - start) * ZIP_LIMITS.ratio)) {
+    if (total > limits.total || (size > limits.ratioFrom && size > (end - start) * limits.ratio)) {
       throw new FileError('TOO_BIG', `The archive would unpack to more than any score holds ("${name}"). Nothing was read. ${AGAIN}`);
     }
   }
@@ -40,12 +40,12 @@ export async function zipDirectory(bytes: Buffer): Promise<ZipEntry[]> {
   return entries.filter(({ name }) => !name.endsWith('/'));
 }
 
-function rawEntries(bytes: Buffer): Promise<Entry[]> {
+function rawEntries(bytes: Buffer, limits: ZipLimits): Promise<Entry[]> {
   return new Promise((resolve, reject) => {
     const fail = (error: Error) => reject(bad(`The archive cannot be opened (${error.message}).`));
     fromBuffer(bytes, { lazyEntries: true, validateEntrySizes: true, strictFileNames: true }, (error, zip) => {
       if (error) return fail(error);
-      if (zip.entryCount > ZIP_LIMITS.entries) return reject(new FileError('TOO_BIG', `The archive lists ${zip.entryCount} files; a score needs a few. ${AGAIN}`));
+      if (zip.entryCount > limits.entries) return reject(new FileError('TOO_BIG', `The archive lists ${zip.entryCount} files; a score needs a few. ${AGAIN}`));
       const entries: Entry[] = [];
       zip.on('error', fail);
       zip.on('entry', (entry: Entry) => {

@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { NewErratumBody } from '../../core/archive/erratum.ts';
+import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { PaperName } from '../../core/print/paper.ts';
@@ -39,7 +41,7 @@ const ROUTES: Route[] = [
   { method: 'put', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'Who sits where in this programme, deputies too, and who leads.', body: Seating },
   { method: 'delete', path: '/api/programmes/{programme}/sections/{section}/seating', summary: 'The section sits as usual in this programme.' },
   { method: 'post', path: '/api/programmes/{programme}/works', summary: 'Imports a score (.musicxml, .xml, .mxl, .mei), or the files of one work: all of their string parts, or nothing and why. With Prefer: respond-async it answers 202 and goes on in the background.', body: 'file' },
-  { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay on their notes.', body: 'file' },
+  { method: 'post', path: '/api/works/{work}/editions', summary: 'Lays a corrected file over a work; marks stay where the music is the same.', body: 'file' },
   { method: 'post', path: '/api/works/{work}/files', summary: 'Adds the parts in further files to a work.', body: 'file' },
   { method: 'get', path: '/api/imports', summary: 'Imports under way and those of the last day: how far each file is, and what it came to.' },
   { method: 'get', path: '/api/imports/{import}', summary: 'One import.' },
@@ -54,11 +56,30 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}/log', summary: 'Rows of the log after a place in it.', query: { after: [] } },
   { method: 'get', path: '/api/parts/{part}/since', summary: 'What has changed since the part went onto the stands, by measure and seat.' },
   { method: 'get', path: '/api/parts/{part}/engraving', summary: 'The part as MusicXML for the engraver, notes carrying their ids.', answers: MUSICXML },
+  { method: 'get', path: '/api/parts/{part}/carried', summary: 'What changed when a corrected file was laid over the part: both versions of each place, and the marks that did not go along, with why.', query: { revision: [] } },
+  { method: 'post', path: '/api/parts/{part}/carried', summary: 'Says that such a mark was put on a note of the new edition, or left out; null opens it again.', body: SettleBody },
+  { method: 'get', path: '/api/parts/{part}/carried/engraving', summary: 'The part as it was before, as MusicXML for the engraver.', query: { revision: [] }, answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
   { method: 'get', path: '/api/parts/{part}/export', summary: 'The source document with the marks in force merged in, for the section or one seat.', query: { for: [], form: ['musicxml', 'mxl'] }, answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], paper: PaperName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },
   { method: 'post', path: '/api/works/{work}/prints', summary: 'Several parts, each for several readers, as a zip; what cannot be printed is said in it.', body: PrintsAsked, answers: 'application/zip' },
   { method: 'get', path: '/api/parts/{part}/changes', summary: 'What was inked in: measure, what, who, when, why.', query: { form: ['csv', 'text'] }, answers: 'text/csv' },
+  { method: 'get', path: '/api/parts/{part}/revisions', summary: 'The states of a part worth going back to: ink changed, a stage was reached.' },
+  { method: 'get', path: '/api/parts/{part}/revisions/{seq}', summary: 'The marks that stood after a row of the log.' },
+  { method: 'get', path: '/api/parts/{part}/difference', summary: 'What differs between the marks after two rows of the log, by measure and seat.', query: { from: [], to: [] } },
+  { method: 'get', path: '/api/parts/{part}/erasures', summary: 'What has to be erased from hired material, by measure and desk.', answers: 'text/csv' },
+  { method: 'get', path: '/api/archive', summary: 'The sets of marks that were put by: work, edition, ensemble, conductor, season.' },
+  { method: 'post', path: '/api/archive', summary: 'Takes in an archive that was exported, all of it or nothing; sets that are here already stay.', body: 'file' },
+  { method: 'get', path: '/api/archive/export', summary: 'The whole archive as a zip of MusicXML and JSON.', answers: 'application/zip' },
+  { method: 'get', path: '/api/archive.schema.json', summary: 'What a set.json of the archive may hold.', answers: 'application/schema+json' },
+  { method: 'post', path: '/api/works/{work}/keep', summary: 'Puts the marks of a work by, under an ensemble, a conductor and a season.', body: KeepBody },
+  { method: 'get', path: '/api/works/{work}/offers', summary: 'Sets of earlier seasons that fit the work by heading or by music.' },
+  { method: 'post', path: '/api/works/{work}/bring-in', summary: 'Lays the marks of an earlier season on the parts, as slips or inked in at once.', body: BringInBody },
+  { method: 'get', path: '/api/works/{work}/travel', summary: 'Passages of the other parts that play what one part plays, and could be bowed alike.', query: { from: [] } },
+  { method: 'post', path: '/api/works/{work}/travel', summary: 'Lays the bows of chosen passages as slips with their source.', body: TravelBody },
+  { method: 'get', path: '/api/works/{work}/errata', summary: 'Wrong notes of the editions, apart from all bowings.', query: { form: ['json', 'csv'] } },
+  { method: 'post', path: '/api/parts/{part}/errata', summary: 'Writes down a wrong note: what the edition says and what it should say.', body: NewErratumBody },
+  { method: 'put', path: '/api/errata/{erratum}/settled', summary: 'Says that a wrong note was put right in the edition, or was not after all.' },
   { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
   { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },

@@ -1,10 +1,11 @@
 import type { ImportAnswer, Trouble } from '../../core/agreement/wire/http.ts';
+import { samePart } from '../../core/matching/editions/samePart.ts';
 import type { Part } from '../../core/music/part.ts';
 import { movementOf, namedApart, workTitle } from '../imports/movements.ts';
 import { partsOfFile } from '../imports/oneFile.ts';
 import { readFiles, type ReadFile } from '../imports/readFiles.ts';
 import type { Watch } from '../imports/watch.ts';
-import type { NewEdition, NewFile } from '../store/library.ts';
+import type { NewEdition, NewFile, RenewedPart } from '../store/library.ts';
 import type { Store } from '../store/store.ts';
 import type { Documents } from './deps.ts';
 import { placeParts } from './placeParts.ts';
@@ -53,7 +54,10 @@ function keep({ signal, onStep }: Watch): void {
   onStep?.('keeping');
 }
 
-/** A corrected file for a work that is there. Notes keep their ids where the music is the same, so every mark stays on its note. */
+/**
+ * A corrected file for a work that is there. Notes keep their ids where the music is the same, so every mark stays on its note; what cannot go along is told by
+ * `carriedPlaces`, from the music that was there.
+ */
 export async function importEdition(tools: Tools, work: string, edition: NewEdition, watch: Watch = {}): Promise<Laid> {
   const { library, sections } = tools.store;
   const all = await library.partsOf(work);
@@ -64,17 +68,17 @@ export async function importEdition(tools: Tools, work: string, edition: NewEdit
   const { stored, parts } = partsOfFile(all, read.files[0]!.parts, movementOf(edition.fileName));
   const left = new Set(parts);
   const count = { kept: 0, added: 0, removed: 0 };
-  const changed: { id: string; content: Part }[] = [];
-  for (const { id, content } of stored) {
+  const changed: RenewedPart[] = [];
+  for (const { id, content, revision } of stored) {
     watch.signal?.throwIfAborted();
-    const match = [...left].find((part) => part.id === content.id && part.instrument === content.instrument) ?? [...left].find((part) => part.name === content.name);
+    const match = samePart(content, [...left]);
     if (!match) return { ok: false, trouble: { code: 'PART_MISSING', text: `Nothing was imported: the corrected file has no part "${content.name}". Put the part back into the file and send it again.`, part: content.name } };
     left.delete(match);
-    const aligned = await tools.documents.realign(match, content);
+    const aligned = await tools.documents.realign(match, content, revision);
     count.kept += aligned.kept;
     count.added += aligned.added;
     count.removed += aligned.removed;
-    changed.push({ id, content: aligned.part });
+    changed.push({ id, content: aligned.part, measures: aligned.measures });
   }
   const added = [...left];
   const places = placeParts(added, await sections.all());

@@ -10,7 +10,7 @@ const LARGEST_TOGETHER = 5 * LARGEST_UPLOAD;
 const NO_FILE = () => trouble(400, 'NO_FILE', 'No file arrived. Choose a MusicXML file (.musicxml, .xml or .mxl) and send it again.');
 
 /** The files of a form, laid aside until their turn comes; a larger one is refused while it arrives, and then none is kept. */
-export async function uploaded(request: FastifyRequest, spool: Spool): Promise<Spooled[]> {
+export async function uploadedFiles(request: FastifyRequest, spool: Spool): Promise<Spooled[]> {
   if (!request.isMultipart()) throw NO_FILE();
   const files: Spooled[] = [];
   let bytes = 0;
@@ -27,4 +27,13 @@ export async function uploaded(request: FastifyRequest, spool: Spool): Promise<S
     await spool.drop(files);
     throw reason;
   }
+}
+
+/** The one file of a form, whole; a larger one is refused while it arrives. */
+export async function uploaded(request: FastifyRequest, largest = LARGEST_UPLOAD): Promise<{ bytes: Uint8Array; fileName: string }> {
+  if (!request.isMultipart()) throw NO_FILE();
+  const file = await request.file({ limits: { fileSize: largest } });
+  if (!file) throw NO_FILE();
+  const bytes = await file.toBuffer();
+  return { bytes, fileName: file.filename.replace(/[\p{Cc}\p{Cs}/\\]/gu, ' ').trim().slice(-200) || 'score' };
 }

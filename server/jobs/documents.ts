@@ -1,5 +1,7 @@
+import type { CarriedPlace } from '../../core/agreement/carried.ts';
+import type { AgreementState } from '../../core/agreement/state.ts';
 import type { Part } from '../../core/music/part.ts';
-import type { Realigned } from '../../core/music/realign.ts';
+import type { LaidOver } from '../../core/matching/editions/layOver.ts';
 import type { PrintOrder } from '../print/order.ts';
 import type { EngravingOrder, Jobs, MarkOrder, Refused } from './requests.ts';
 import { Exhausted, type RunOptions, runInWorker } from './runInWorker.ts';
@@ -10,8 +12,13 @@ export function importScore(bytes: Uint8Array, fileName: string, options?: RunOp
 }
 
 /** Gives a corrected edition of a part the note ids of the stored one. */
-export function realign(part: Part, stored: Part, options?: RunOptions): Promise<Realigned> {
-  return runInWorker('realign', { part, stored }, options);
+export function realign(part: Part, stored: Part, generation: number, options?: RunOptions): Promise<LaidOver> {
+  return runInWorker('realign', { part, stored, generation }, options);
+}
+
+/** What did not go along when a corrected edition was laid over. */
+export function carriedPlaces(state: AgreementState, older: Part, newer: Part, options?: RunOptions): Promise<CarriedPlace[]> {
+  return runInWorker('carriedPlaces', { state, older, newer }, options);
 }
 
 /** The source document with the marks merged into one part and nothing else changed. */

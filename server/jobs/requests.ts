@@ -1,7 +1,9 @@
+import type { CarriedPlace } from '../../core/agreement/carried.ts';
+import type { AgreementState } from '../../core/agreement/state.ts';
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part, Score } from '../../core/music/part.ts';
-import type { Realigned } from '../../core/music/realign.ts';
+import type { LaidOver } from '../../core/matching/editions/layOver.ts';
 import type { PrintOrder, Printed } from '../print/order.ts';
 import type { PieceAnswer } from './checkPiece.ts';
 
@@ -29,7 +31,8 @@ export interface EngravingOrder extends Source {
 /** What a worker can be asked for, and what it answers. */
 export interface Jobs {
   importScore: { asked: { bytes: Uint8Array; fileName: string }; answer: { ok: true; score: Score } | Refused };
-  realign: { asked: { part: Part; stored: Part }; answer: Realigned };
+  realign: { asked: { part: Part; stored: Part; generation: number }; answer: LaidOver };
+  carriedPlaces: { asked: { state: AgreementState; older: Part; newer: Part }; answer: CarriedPlace[] };
   markDocument: { asked: MarkOrder; answer: { ok: true; bytes: Uint8Array; mediaType: string } | Refused };
   engravingFor: { asked: EngravingOrder; answer: { ok: true; text: string } | Refused };
   /** Parts as `packed` makes them. */

@@ -1,8 +1,9 @@
+import { carriedPlaces } from '../../core/agreement/carried.ts';
 import { engravingDocument } from '../../core/musicxml/engravingDocument.ts';
 import { guessInstruments } from '../../core/musicxml/guessInstruments.ts';
 import { readScore } from '../../core/musicxml/readScore.ts';
 import { sharedParts } from '../../core/music/sharedPart.ts';
-import { realign } from '../../core/music/realign.ts';
+import { layOver } from '../../core/matching/editions/layOver.ts';
 import { markFile, MEDIA_TYPES } from '../files/markFile.ts';
 import { openFile } from '../files/openFile.ts';
 import { checkPiece } from './checkPiece.ts';
@@ -19,7 +20,9 @@ export const work: { [Name in JobName]: (asked: Jobs[Name]['asked'], onReached?:
     return read.ok ? { ok: true, score: { ...read.score, parts: sharedParts(guessInstruments(read.parts)) } } : { ok: false, trouble: read.fault };
   },
 
-  realign: ({ part, stored }) => realign(part, stored),
+  realign: ({ part, stored, generation }) => layOver(part, stored, generation),
+
+  carriedPlaces: ({ state, older, newer }) => carriedPlaces(state, older, newer),
 
   async markDocument({ bytes, fileName, part, ids, marks, form, superseded }) {
     const file = await openFile(bytes, fileName);

@@ -1,5 +1,6 @@
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
+import type { ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import { withFingerings } from '../../core/print/fingerings.ts';
 import { paperNamed, staffAllowed } from '../../core/print/paper.ts';
 import { turnKind, turnRests } from '../../core/print/turns.ts';
@@ -36,19 +37,27 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   const part = order.stored;
   const sheet = { line: (paper.width - 2 * side) / space, firstHeight: (paper.height - bottom - firstTop) / space, height: (paper.height - bottom - otherTop) / space, ...ROOM };
   const rests = turnRests(part, ASSUMED_TEMPO);
-  const { pages, musicFace } = await setMusic(marked.text, part, shownMarks(part, marks), sheet, rests);
+  const shown = shownMarks(part, marks);
+  const { pages, musicFace } = await setMusic(marked.text, part, shown, sheet, rests);
   const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
   const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
   const quick = new Set(turns.filter(({ kind }) => kind !== 'good').map(({ page }) => page));
   const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, quick, musicFace };
   const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
   const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order), mediaType: 'application/pdf' }];
-  return { ok: true, pages: pages.length, turns, warnings: allowed.warning ? [allowed.warning] : [], files };
+  return { ok: true, pages: pages.length, turns, warnings: [...(allowed.warning ? [allowed.warning] : []), ...withoutNote(pages, shown)], files };
 }
 
 async function meiPrint(made: EngravingDocument): Promise<Printed | { ok: false; trouble: Trouble }> {
   if (!made.ok) return { ok: false, trouble: made.fault };
   return { ok: true, pages: 0, turns: [], warnings: [], files: [{ bytes: Buffer.from(await meiOf(made.text)), mediaType: 'application/mei+xml' }] };
+}
+
+/** Says so when a mark's note is not on any page, so that no mark is lost in silence. */
+function withoutNote(pages: readonly SetPage[], shown: readonly ShownMark[]): string[] {
+  const printed = new Set(pages.flatMap(({ systems }) => systems.flatMap(({ drawing }) => Object.keys(drawing.geometry.notes))));
+  const lost = shown.filter(({ note }) => !printed.has(note)).length;
+  return lost ? [`Marks on notes that are not printed: ${lost}. Compare the copy with the stand before it goes out.`] : [];
 }
 
 function turnAfter({ systems }: SetPage, page: number, rests: ReturnType<typeof turnRests>, numberOf: PageFrame['numberOf']): PageTurn {

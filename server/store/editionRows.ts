@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import type pg from 'pg';
-import type { Part } from '../../core/music/part.ts';
-import type { NewEdition, NewFile, NewPart } from './library.ts';
+import { laidOverRow } from './laidOver.ts';
+import type { NewEdition, NewFile, NewPart, RenewedPart } from './library.ts';
 
 /** Adds the document as it came; returns its id. */
 export async function insertEdition(client: pg.PoolClient, work: string, { bytes, fileName, by, at }: NewEdition): Promise<string> {
@@ -36,8 +36,14 @@ export async function insertFiles(client: pg.PoolClient, work: string, files: re
   }
 }
 
-/** New music for a part that is there; its log stays. */
-export async function renewPart(client: pg.PoolClient, id: string, edition: string, content: Part): Promise<void> {
-  const sql = 'update part set edition_id = $2, xml_part_id = $3, name = $4, content = $5, measures = $6, revision = revision + 1 where id = $1';
-  await client.query(sql, [id, edition, content.id, content.name, JSON.stringify(content), content.measures.length]);
+/** New music for a part that is there. Its log stays, and what it had is kept; where measures moved, the log says so in one row more. */
+export async function renewPart(client: pg.PoolClient, { id, content, measures }: RenewedPart, edition: string, { by, at }: NewEdition): Promise<void> {
+  await client.query('insert into earlier_music (part_id, revision, edition_id, content) select id, revision, edition_id, content from part where id = $1 for update', [id]);
+  const sql = 'update part set edition_id = $2, xml_part_id = $3, name = $4, content = $5, measures = $6, revision = revision + 1, head = head + $7 where id = $1 returning head';
+  const { rows } = await client.query<{ head: number }>(sql, [id, edition, content.id, content.name, JSON.stringify(content), content.measures.length, measures ? 1 : 0]);
+  if (!measures) return;
+  const row = laidOverRow(rows[0]!.head, edition, measures, { by, at }, '');
+  const logged = `insert into operation (part_id, seq, operation, name, input, events, person_id, by_name, at)
+    select $1, $2, $3, $4, $5, $6, id, name, $8 from person where id = $7`;
+  await client.query(logged, [id, row.seq, row.operation, row.name, JSON.stringify(row.input), JSON.stringify(row.events), by, at]);
 }

@@ -1,4 +1,4 @@
-import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
+import type { ProgrammeView, Settled, WorkView } from '../../core/agreement/wire/http.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
 
@@ -32,6 +32,20 @@ export interface StoredPart {
   head: number;
 }
 
+export interface RenewedPart {
+  id: string;
+  content: Part;
+  /** Ordinal that each measure has now; null where none has moved. */
+  measures: number[] | null;
+}
+
+export interface EarlierEdition {
+  revision: number;
+  edition: string;
+  fileName: string;
+  settled: Record<string, Settled>;
+}
+
 export interface Library {
   addProgramme(programme: ProgrammeBody): Promise<ProgrammeView>;
   /** False when there is no such programme. */
@@ -42,8 +56,17 @@ export interface Library {
   addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[], further?: readonly NewFile[]): Promise<WorkView | null>;
   /** Further parts of a work, all or nothing. null when there is no such work. */
   addFiles(work: string, files: readonly NewFile[]): Promise<WorkView | null>;
-  /** Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. */
-  addEdition(work: string, edition: NewEdition, changed: { id: string; content: Part }[], added: NewPart[]): Promise<WorkView>;
+  /**
+   * Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. The music that
+   * was there is kept; where measures moved, a row in the part's log says so.
+   */
+  addEdition(work: string, edition: NewEdition, changed: RenewedPart[], added: NewPart[]): Promise<WorkView>;
+  /** The editions the part had before, the last one first. */
+  earlier(part: string): Promise<EarlierEdition[]>;
+  /** The music of one of them. */
+  earlierMusic(part: string, revision: number): Promise<Part | null>;
+  /** Says what became of a mark that did not go along, or (null) that it is open again. False where there is no such music. */
+  settle(part: string, revision: number, key: string, settled: Settled | null): Promise<boolean>;
   work(id: string): Promise<WorkView | null>;
   part(id: string): Promise<StoredPart | null>;
   partsOf(work: string): Promise<StoredPart[]>;

@@ -1,4 +1,6 @@
+import { createMemoryArchive } from './memoryArchive.ts';
 import { createMemoryAttention } from './memoryAttention.ts';
+import { createMemoryErrata } from './memoryErrata.ts';
 import { createMemoryLibrary } from './memoryLibrary.ts';
 import { createMemoryLog } from './memoryLog.ts';
 import { createMemoryPeople } from './memoryPeople.ts';
@@ -15,6 +17,8 @@ export function openMemory(): Store {
     library: createMemoryLibrary(shelves),
     log: createMemoryLog(shelves),
     attention: createMemoryAttention(shelves),
+    archive: createMemoryArchive(shelves),
+    errata: createMemoryErrata(shelves),
     ping: async () => {},
     close: async () => {},
   };

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
 import type { InstrumentName } from '../../core/music/part.ts';
+import { laidOverRow } from './laidOver.ts';
 import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
 import { seatingsOf } from './memorySections.ts';
 import type { MemoryPart, Shelves } from './shelves.ts';
@@ -25,6 +26,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
       measures: content.measures.length,
       ...shelf,
       head: log.length,
+      revision: part.revision,
     }));
     return { id, title: work.title, composer: work.composer, fileName: edition.fileName, importedAt: edition.at.toISOString(), parts: listed };
   }
@@ -45,7 +47,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
   function addParts(work: string, edition: string, added: NewPart[]): void {
     for (const { content, section } of added) {
       const id = randomUUID();
-      parts.set(id, { id, work, edition, section, content, revision: 1, log: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
+      parts.set(id, { id, work, edition, section, content, revision: 1, log: [], earlier: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
     }
   }
 
@@ -80,8 +82,10 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
 
     async addEdition(work, edition, changed, added) {
       const source = keep(work, edition);
-      for (const { id, content } of changed) {
+      for (const { id, content, measures } of changed) {
         const part = parts.get(id)!;
+        part.earlier.push({ revision: part.revision, edition: part.edition, content: part.content, settled: {} });
+        if (measures) part.log.push(laidOverRow(part.log.length + 1, source, measures, edition, people.get(edition.by)!.name));
         Object.assign(part, { content, edition: source, revision: part.revision + 1 });
       }
       addParts(work, source, added);
@@ -92,6 +96,16 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     part: async (id) => (parts.has(id) ? stored(parts.get(id)!) : null),
     partsOf: async (work) => of(work).map(stored),
     source: async (id) => editions.get(id) ?? null,
+
+    earlier: async (id) => (parts.get(id)?.earlier ?? []).map(({ content: _, ...earlier }) => ({ ...earlier, fileName: editions.get(earlier.edition)!.fileName })).toReversed(),
+    earlierMusic: async (id, revision) => parts.get(id)?.earlier.find((one) => one.revision === revision)?.content ?? null,
+    async settle(id, revision, key, settled) {
+      const earlier = parts.get(id)?.earlier.find((one) => one.revision === revision);
+      if (!earlier) return false;
+      const { [key]: _, ...others } = earlier.settled;
+      earlier.settled = settled ? { ...others, [key]: settled } : others;
+      return true;
+    },
 
     async assign(id, section) {
       const part = parts.get(id);

@@ -1,6 +1,8 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
+import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
+import { createPostgresErrata } from './postgresErrata.ts';
 import { createPostgresLibrary } from './postgresLibrary.ts';
 import { createPostgresLog } from './postgresLog.ts';
 import { createPostgresPeople } from './postgresPeople.ts';
@@ -20,6 +22,8 @@ export function openPostgres(connection: pg.PoolConfig): Store {
     library: createPostgresLibrary(prisma, pool),
     log: createPostgresLog(pool),
     attention: createPostgresAttention(prisma, pool),
+    archive: createPostgresArchive(pool),
+    errata: createPostgresErrata(prisma),
     ping: async () => void (await pool.query('select 1')),
     close: async () => {
       await prisma.$disconnect();

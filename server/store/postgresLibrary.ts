@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import type pg from 'pg';
+import type { Part } from '../../core/music/part.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from './editionRows.ts';
-import type { Library, StoredPart } from './library.ts';
+import type { EarlierEdition, Library, StoredPart } from './library.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { transaction } from './transaction.ts';
 import { ON_SHELF, programmeView, SHOWN, workView } from './workView.ts';
@@ -64,7 +65,7 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
       await transaction(pool, async (client) => {
         const source = await insertEdition(client, id, edition);
         // In one order for everybody, so that two corrected editions cannot wait for each other.
-        for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part.id, source, part.content);
+        for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part, source, edition);
         await insertParts(client, id, source, added, await nextPosition(client, id));
       });
       return (await work(id))!;
@@ -73,6 +74,25 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     async source(id) {
       const { rows } = await pool.query<{ bytes: Buffer; fileName: string }>('select bytes, file_name as "fileName" from edition where id = $1', [id]);
       return rows[0] ?? null;
+    },
+
+    async earlier(part) {
+      const sql = `select m.revision, m.edition_id as edition, e.file_name as "fileName", m.settled
+        from earlier_music m join edition e on e.id = m.edition_id where m.part_id = $1 order by m.revision desc`;
+      return (await pool.query<EarlierEdition>(sql, [part])).rows;
+    },
+
+    async earlierMusic(part, revision) {
+      const { rows } = await pool.query<{ content: Part }>('select content from earlier_music where part_id = $1 and revision = $2', [part, revision]);
+      return rows[0]?.content ?? null;
+    },
+
+    async settle(part, revision, key, settled) {
+      const sql = settled
+        ? 'update earlier_music set settled = (settled::jsonb || jsonb_build_object($3::text, $4::jsonb))::json where part_id = $1 and revision = $2'
+        : 'update earlier_music set settled = (settled::jsonb - $3::text)::json where part_id = $1 and revision = $2';
+      const { rowCount } = await pool.query(sql, settled ? [part, revision, key, JSON.stringify(settled)] : [part, revision, key]);
+      return Boolean(rowCount);
     },
 
     async assign(id, section) {

@@ -1,12 +1,14 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
+import type { ErratumView } from '../../core/archive/erratum.ts';
+import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { SectionSettings } from '../../core/agreement/wire/http.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { LettersWish } from './attention.ts';
-import type { NewEdition } from './library.ts';
+import type { EarlierEdition, NewEdition } from './library.ts';
 import type { RefusedOperation, Ruling } from './partLog.ts';
 import type { Person } from './people.ts';
 import type { Member } from './sections.ts';
@@ -20,6 +22,7 @@ export interface MemoryPart {
   revision: number;
   log: LogEntry[];
   shelf: Ruling['shelf'];
+  earlier: (Omit<EarlierEdition, 'fileName'> & { content: Part })[];
   snapshots: { state: AgreementState; protocol: number }[];
 }
 
@@ -41,6 +44,8 @@ export interface Shelves {
   editions: Map<string, NewEdition>;
   parts: Map<string, MemoryPart>;
   refused: Map<string, RefusedOperation>;
+  kept: Map<string, KeptSet>;
+  errata: Map<string, ErratumView & { work: string }>;
 }
 
 export const emptyShelves = (): Shelves => ({
@@ -58,6 +63,8 @@ export const emptyShelves = (): Shelves => ({
   editions: new Map(),
   parts: new Map(),
   refused: new Map(),
+  kept: new Map(),
+  errata: new Map(),
 });
 
 export const hex = (hash: Uint8Array): string => Buffer.from(hash).toString('hex');

@@ -1,4 +1,6 @@
+import type { Archive } from './archive.ts';
 import type { Attention } from './attention.ts';
+import type { Errata } from './errata.ts';
 import type { Library } from './library.ts';
 import type { PartLog } from './partLog.ts';
 import type { People } from './people.ts';
@@ -11,6 +13,8 @@ export interface Store {
   library: Library;
   log: PartLog;
   attention: Attention;
+  archive: Archive;
+  errata: Errata;
   /** Throws when the store cannot be reached now. */
   ping(): Promise<void>;
   close(): Promise<void>;

@@ -5,7 +5,7 @@ import type { Stage } from '../../core/agreement/state.ts';
 import type { Prisma } from './prisma-client/client.ts';
 import { seatingView } from './seatingRows.ts';
 
-const PART = { id: true, name: true, instrument: true, measures: true, stage: true, locked: true, open: true, head: true, section: { select: { id: true, name: true } } } as const;
+const PART = { id: true, name: true, instrument: true, measures: true, stage: true, locked: true, open: true, head: true, revision: true, section: { select: { id: true, name: true } } } as const;
 
 /** What a work shows on the shelf; the music and the documents stay where they are. */
 export const SHOWN = {

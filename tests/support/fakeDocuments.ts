@@ -1,3 +1,4 @@
+import { carriedPlaces } from '../../core/agreement/carried.ts';
 import type { Documents } from '../../server/http/deps.ts';
 import { smallPart } from './smallPart.ts';
 
@@ -17,8 +18,9 @@ export const fakeDocuments: Documents = {
     const before = new Set(stored.measures.flatMap((measure) => measure.notes.map((note) => note.id)));
     const now = part.measures.flatMap((measure) => measure.notes.map((note) => note.id));
     const kept = now.filter((id) => before.has(id)).length;
-    return { part, kept, added: now.length - kept, removed: before.size - kept };
+    return { part, kept, added: now.length - kept, removed: before.size - kept, measures: null };
   },
+  carriedPlaces: async (state, older, newer) => carriedPlaces(state, older, newer),
   async markDocument({ bytes, marks, form, superseded }) {
     return { ok: true, bytes: new TextEncoder().encode(JSON.stringify({ source: new TextDecoder().decode(bytes), marks, superseded })), mediaType: form === 'mxl' ? 'application/vnd.recordare.musicxml' : 'application/vnd.recordare.musicxml+xml' };
   },

@@ -13,6 +13,7 @@ export interface Reply {
   status: number;
   headers: Record<string, unknown>;
   text: string;
+  raw: Buffer;
   // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a test reads into whatever came
   json: any;
 }
@@ -71,7 +72,7 @@ function visit(app: FastifyInstance, start: string): Visitor {
     const set = reply.headers['set-cookie'];
     if (set !== undefined) cookie = String(set).split(';')[0]!;
     const json: unknown = String(reply.headers['content-type']).startsWith('application/json') ? reply.json() : undefined;
-    return { status: reply.statusCode, headers: reply.headers, text: reply.body, json };
+    return { status: reply.statusCode, headers: reply.headers, text: reply.body, raw: reply.rawPayload, json };
   }
   async function sendFiles(path: string, files: [string, string | Uint8Array][], headers: Record<string, string>): Promise<Reply> {
     const form = new FormData();

@@ -31,6 +31,7 @@ import { useFolderKeys } from './useFolderKeys.ts';
 import { cellsOf, type Cell } from './cells.ts';
 import { Imports } from './imports/Imports.tsx';
 import { useLaying } from './imports/useLaying.ts';
+import { Reuse } from './reuse/Reuse.tsx';
 import { WholePiece } from './piece/WholePiece.tsx';
 
 /** One programme: works down, sections across, and what is to be handed out. */
@@ -95,6 +96,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
         {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
+        {cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} cell={cell} act={act} say={say} /> : null}
         {cell ? <HandOut me={me} leads={leads} cell={cell} sections={sections} act={act} /> : null}
         {cell && mayPrint.length ? <Prints key={cell.work.id} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
         {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}

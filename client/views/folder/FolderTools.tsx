@@ -30,6 +30,7 @@ export function FolderTools({ me, cell, leads, laying, act, say }: Props): React
   return (
     <div className="word-row">
       {part ? <LedgeWord word={words.folder.openIt} cap="Enter" onPress={() => go({ at: 'stand', part: part.id, measure: null })} /> : null}
+      {part && part.revision > 1 ? <LedgeWord word={words.changed.open} onPress={() => go({ at: 'changed', part: part.id, revision: null })} /> : null}
       {part && me.librarian ? <LedgeWord word={part.locked ? words.folder.unlock : words.folder.lock} onPress={() => void act(async () => void (await operate(part.id, part.locked ? 'unlock' : 'lock', {})))} /> : null}
       {part && leads && before ? <LedgeWord word={words.folder.moveBack} cap={words.stages[before]} onPress={() => void act(async () => void (await operate(part.id, 'moveOn', { stage: before })))} /> : null}
       {part && leads && next ? <LedgeWord word={words.folder.moveOn} cap={words.stages[next]} onPress={() => void act(async () => void (await operate(part.id, 'moveOn', { stage: next })))} /> : null}

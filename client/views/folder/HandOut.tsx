@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Me, SectionView } from '../../../core/agreement/wire/http.ts';
+import { erasuresAddress } from '../../library/archive.ts';
 import { assignPart, changesAddress, exportAddress, sourceAddress } from '../../library/shelf.ts';
 import { Choice } from '../../ui/Choice.tsx';
+import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import type { Act } from '../shelf/NewProgramme.tsx';
 import type { Cell } from './cells.ts';
@@ -46,6 +48,22 @@ export function HandOut({ me, leads: mayExport, cell, sections, act }: { me: Me;
               </a>
               <a href={changesAddress(part.id, 'text')} download aria-label={`${words.folder.changes}, ${words.folder.text}`}>
                 {words.folder.text}
+              </a>
+            </dd>
+          </div>
+        ) : null}
+        <div>
+          <dt>{words.reuse.earlier}</dt>
+          <dd>
+            <PlaceLink to={{ at: 'revisions', part: part.id, between: null }}>{part.name}</PlaceLink>
+          </dd>
+        </div>
+        {mayExport ? (
+          <div>
+            <dt>{words.reuse.erase}</dt>
+            <dd>
+              <a href={erasuresAddress(part.id)} download aria-label={`${words.reuse.erase}, .csv`}>
+                .csv
               </a>
             </dd>
           </div>

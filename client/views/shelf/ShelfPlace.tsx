@@ -56,6 +56,9 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
               </Suspense>
             ) : null}
             <p className="foot">
+              <PlaceLink to={{ at: 'archive' }}>{words.archive.link}</PlaceLink>
+            </p>
+            <p className="foot">
               <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>
             </p>
             <Languages act={attempt} />

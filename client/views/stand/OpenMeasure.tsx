@@ -7,6 +7,7 @@ import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { openMeasure, slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
+import { Misprint } from './Misprint.tsx';
 import { Past } from './Past.tsx';
 import { findingText, whyText } from '../findingText.ts';
 import { PastView } from './past/PastView.tsx';
@@ -83,6 +84,7 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
           </button>
         )}
         <Past desk={desk} measure={measure} />
+        <Misprint key={measure} desk={desk} measure={measure} />
       </div>
     </section>
   );

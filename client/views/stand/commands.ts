@@ -270,6 +270,8 @@ export function perform(desk: Desk, command: Command): void {
       return desk.say(desk.history ? words.stand.historyOff : words.stand.historyOn);
     case 'past':
       return showPast(desk);
+    case 'revisions':
+      return go({ at: 'revisions', part: desk.view.id, between: null });
     case 'keys':
       return desk.setKeys(!desk.keys);
     case 'light':

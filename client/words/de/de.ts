@@ -1,6 +1,8 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import type { Words } from '../en.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
+import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { capital } from '../capital.ts';
@@ -58,8 +60,9 @@ export const de = {
     where: (where) => `Wo: ${where}.`,
     say: (incident) => `Nennen Sie der Bibliothek: ${incident}.`,
   },
-  places: { label: 'Orte', shelf: 'Regal', folder: 'Mappe', stand: 'Notenpult', section: 'Gruppe', rules: 'Regeln' },
+  places: { label: 'Orte', shelf: 'Regal', folder: 'Mappe', stand: 'Notenpult', section: 'Gruppe', rules: 'Regeln', revisions: 'Frühere Stände', archive: 'Archiv', changed: 'Was anders ist' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Öffnen Sie den Link, den Ihnen die Bibliothek gegeben hat.',
@@ -121,6 +124,10 @@ export const de = {
   imports,
   piece,
   prints,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

@@ -41,6 +41,6 @@ export const past = {
   off: 'die Geschichte weglegen',
   kinds: {
     proposed: ofSlip('hat Zettel', 'hingelegt'), revised: ofSlip('hat Zettel', 'neu geschrieben'), for: ofSlip('stimmte für', ''), against: ofSlip('stimmte gegen', ''), voteTaken: ofSlip('nahm die Stimme zurück zu', ''), adopted: ofSlip('hat', 'festgeschrieben'),
-    setAside: ofSlip('legte', 'beiseite'), withdrawn: ofSlip('nahm', 'zurück'), said: (slip) => (slip ? `sagte zu ${slip}` : 'sagte'), settled: (slip) => (slip ? `schloss ab, was zu ${slip} gesagt war` : 'schloss ab, was gesagt war'),
+    setAside: ofSlip('legte', 'beiseite'), withdrawn: ofSlip('nahm', 'zurück'), restored: () => 'ging zu früheren Zeichen zurück', said: (slip) => (slip ? `sagte zu ${slip}` : 'sagte'), settled: (slip) => (slip ? `schloss ab, was zu ${slip} gesagt war` : 'schloss ab, was gesagt war'),
   },
 } satisfies Words['past'];

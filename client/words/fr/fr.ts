@@ -1,5 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
+import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
@@ -58,8 +60,9 @@ export const fr = {
     where: (where) => `Où : ${where}.`,
     say: (incident) => `À dire au bibliothécaire : ${incident}.`,
   },
-  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles' },
+  places: { label: 'Lieux', shelf: 'Rayon', folder: 'Pochette', stand: 'Lutrin', section: 'Pupitre', rules: 'Règles', revisions: 'États antérieurs', archive: 'Archives', changed: 'Ce qui a changé' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Ouvrez le lien que le bibliothécaire vous a donné.',
@@ -121,6 +124,10 @@ export const fr = {
   imports,
   piece,
   prints,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

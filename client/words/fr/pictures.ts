@@ -41,6 +41,6 @@ export const past = {
   off: 'ranger l’histoire',
   kinds: {
     proposed: ofSlip('a posé la collette'), revised: ofSlip('a récrit la collette'), for: ofSlip('a voté pour'), against: ofSlip('a voté contre'), voteTaken: ofSlip('a repris sa voix sur'), adopted: ofSlip('a fixé à l’encre'),
-    setAside: ofSlip('a écarté'), withdrawn: ofSlip('a repris'), said: (slip) => (slip ? `a dit de ${slip}` : 'a dit'), settled: (slip) => (slip ? `a réglé ce qui était dit de ${slip}` : 'a réglé ce qui était dit'),
+    setAside: ofSlip('a écarté'), withdrawn: ofSlip('a repris'), restored: () => 'est revenu à des signes antérieurs', said: (slip) => (slip ? `a dit de ${slip}` : 'a dit'), settled: (slip) => (slip ? `a réglé ce qui était dit de ${slip}` : 'a réglé ce qui était dit'),
   },
 } satisfies Words['past'];

@@ -1,5 +1,7 @@
 import type { Stage } from '../../../core/agreement/state.ts';
 import { anywhere } from './anywhere.ts';
+import { archive, misprint, reuse, revisions } from './archive.ts';
+import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
@@ -58,8 +60,9 @@ export const it = {
     where: (where) => `Dove: ${where}.`,
     say: (incident) => `Da dire all’archivista: ${incident}.`,
   },
-  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole' },
+  places: { label: 'Luoghi', shelf: 'Scaffale', folder: 'Cartella', stand: 'Leggio', section: 'Sezione', rules: 'Regole', revisions: 'Stati precedenti', archive: 'Archivio storico', changed: 'Che cosa è cambiato' },
   rules,
+  changed,
   stages: STAGES,
   signIn: {
     ask: 'Apra il collegamento che Le ha dato l’archivista.',
@@ -121,6 +124,10 @@ export const it = {
   imports,
   piece,
   prints,
+  archive,
+  reuse,
+  misprint,
+  revisions,
   run,
   elsewhere,
   named,

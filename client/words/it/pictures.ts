@@ -41,6 +41,6 @@ export const past = {
   off: 'mettere via la storia',
   kinds: {
     proposed: ofSlip('ha posato la striscia'), revised: ofSlip('ha riscritto la striscia'), for: ofSlip('ha votato per'), against: ofSlip('ha votato contro'), voteTaken: ofSlip('ha ripreso il voto su'), adopted: ofSlip('ha fissato a penna'),
-    setAside: ofSlip('ha accantonato'), withdrawn: ofSlip('ha ripreso'), said: (slip) => (slip ? `ha detto di ${slip}` : 'ha detto'), settled: (slip) => (slip ? `ha chiuso ciò che era detto di ${slip}` : 'ha chiuso ciò che era detto'),
+    setAside: ofSlip('ha accantonato'), withdrawn: ofSlip('ha ripreso'), restored: () => 'è tornato a segni precedenti', said: (slip) => (slip ? `ha detto di ${slip}` : 'ha detto'), settled: (slip) => (slip ? `ha chiuso ciò che era detto di ${slip}` : 'ha chiuso ciò che era detto'),
   },
 } satisfies Words['past'];

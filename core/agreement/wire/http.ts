@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Part } from '../../music/part.ts';
 import type { DocumentFault } from '../../musicxml/fault.ts';
 import type { SeatId } from '../../music/seat.ts';
+import type { CarriedPlace } from '../carried.ts';
 import type { LogEntry } from '../event.ts';
 import type { Role } from '../people.ts';
 import type { AgreementState, Stage } from '../state.ts';
@@ -46,6 +47,8 @@ export interface WorkView {
     /** Open proposals. */
     open: number;
     head: number;
+    /** Rises from 1 with every corrected edition. */
+    revision: number;
   }[];
 }
 
@@ -99,6 +102,31 @@ export interface WaitingView {
     numbers: Record<number, string>;
   }[];
 }
+
+/** What became of a mark that did not go along: put on a note of the new edition, or left out. */
+export interface Settled {
+  how: 'put' | 'leftOut';
+  by: string;
+  name: string;
+  /** ISO 8601, UTC. */
+  at: string;
+}
+
+/** GET /api/parts/:part/carried: how the part differs from an edition it had before, the last one unless `revision` asks for another. 404 where there was none. */
+export interface CarriedView {
+  /** Revision of the part that it was. */
+  revision: number;
+  /** Of the document it came in. */
+  fileName: string;
+  /** All it had before, the last one first. */
+  earlier: { revision: number; fileName: string }[];
+  places: CarriedPlace[];
+  /** By the key of a mark. */
+  settled: Record<string, Settled>;
+}
+
+/** POST /api/parts/:part/carried */
+export const SettleBody = z.strictObject({ revision: z.int().positive(), key: z.string().min(1).max(300), how: z.enum(['put', 'leftOut']).nullable() });
 
 /** GET /api/parts/:part/log?after=N */
 export interface LogView {

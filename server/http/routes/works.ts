@@ -6,7 +6,7 @@ import type { Deps } from '../deps.ts';
 import { idOf } from '../input.ts';
 import { librarian } from '../session.ts';
 import { notFound, trouble, TroubleAnswer } from '../trouble.ts';
-import { LARGEST_UPLOAD, MOST_FILES, uploaded } from '../upload.ts';
+import { LARGEST_UPLOAD, MOST_FILES, uploadedFiles } from '../upload.ts';
 
 /** A librarian who unpacks a season sends hundreds. Chosen, not measured. */
 const UPLOADS_PER_MINUTE = 600;
@@ -20,7 +20,7 @@ export function workRoutes(app: FastifyInstance, deps: Deps): void {
   async function taken(request: FastifyRequest, reply: FastifyReply, kind: ImportOrder['kind'], most: number): Promise<ImportAnswer | ImportView> {
     const { person } = await librarian(deps, request);
     const target = idOf(request.params);
-    const files = await uploaded(request, imports.spool);
+    const files = await uploadedFiles(request, imports.spool);
     if (files.length > most) {
       await imports.spool.drop(files);
       throw trouble(400, 'ONE_FILE', 'Nothing was changed: a corrected score is laid over the work one file at a time. Send them one by one.');

@@ -7,7 +7,7 @@ import { resized, seated } from '../../../client/views/shelf/seatingPlan.ts';
 const section = (id: string): SectionView => ({ id, name: id, instrument: 'violin', seats: [], principal: null, settings: {} });
 const work = (id: string, parts: [part: string, section: string | null][]): WorkView => ({
   id, title: id, composer: '', fileName: '', importedAt: '2026-11-20T10:00:00Z',
-  parts: parts.map(([part, where]) => ({ id: part, name: part, instrument: null, section: where ? { id: where, name: where } : null, measures: 1, stage: 'pulled', locked: false, open: 0, head: 0 })),
+  parts: parts.map(([part, where]) => ({ id: part, name: part, instrument: null, section: where ? { id: where, name: where } : null, measures: 1, stage: 'pulled', locked: false, open: 0, head: 0, revision: 1 })),
 });
 const works = [work('w1', [['a', 'v1'], ['b', 'v2']]), work('w2', [['c', 'v2'], ['d', null]])];
 const cells = cellsOf(works, [section('v1'), section('v2'), section('unused')]);

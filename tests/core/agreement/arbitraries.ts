@@ -59,6 +59,7 @@ const content = {
 
 const INPUTS: Record<OperationName, fc.Arbitrary<unknown>> = {
   propose: fc.record({ id: ids, ...content }),
+  bringIn: fc.record({ id: ids, ...content }),
   revise: fc.record({ proposal: ids, ...content }),
   withdraw: fc.record({ proposal: ids, why: fc.constantFrom('', 'No') }),
   castVote: fc.record({ proposal: ids, revision: mostly([1], 2), measure: measures, vote: fc.constantFrom('for', 'against', null) }),
@@ -66,6 +67,7 @@ const INPUTS: Record<OperationName, fc.Arbitrary<unknown>> = {
   resolveComment: fc.record({ id: ids }),
   adopt: fc.record({ proposal: ids, revision: mostly([1], 2) }),
   setAside: fc.record({ proposal: ids, why: fc.constant('No') }),
+  restore: fc.record({ seq: mostly([0, 2, 5, 8, 12], 500), why: fc.constant('Back') }),
   mute: fc.record({ id: ids, rule: fc.constant('r/one'), place: fc.constantFrom('m1n0', '*'), reason: fc.constant('Known'), fingerprint: fc.constantFrom('f1', 'f2', null) }),
   unmute: fc.record({ id: ids }),
   moveOn: fc.record({ stage: fc.constantFrom('pulled', 'inkedIn', 'onStands') }),

@@ -126,7 +126,8 @@ describe('what each seat plays', () => {
     fc.assert(
       fc.property(conversations, (said) => {
         const talk = new Conversation();
-        for (const { by, name, input } of said) talk.hear(by, name, input);
+        // Going back has an oracle of its own: tests/core/agreement/restoring.test.ts.
+        for (const { by, name, input } of said) if (name !== 'restore') talk.hear(by, name, input);
         const marks = inForce(talk.state, FACTS.seats);
         for (const seat of FACTS.seats) {
           const mine = marksFor(seat, marks).map(({ note, value }) => JSON.stringify([note, value])).sort();

@@ -31,4 +31,9 @@ describe('the history of a measure', () => {
     const entries = log(laid('s', 2, 2), said('c', 2, 's'), said('d', 2, null), said('e', 9, null), { type: 'commentResolved', id: 'c' }, { type: 'commentResolved', id: 'e' }, { type: 'withdrawn', id: 's', why: '' });
     expect(told(entries, 2)).toEqual(['1 proposed s', '2 said s', '3 said null', '5 settled s', '7 withdrawn s']);
   });
+
+  it('tells of a way back to earlier marks only where it changed this measure', () => {
+    const entries = log({ type: 'restored', to: 0, why: 'darker', back: [{ ink: 0, measure: 2 }], aside: [{ ink: 1, measure: 4 }] });
+    expect([1, 2, 3, 4].map((measure) => told(entries, measure))).toEqual([[], ['1 restored null'], [], ['1 restored null']]);
+  });
 });

@@ -3,7 +3,7 @@ import createVerovioModule from 'verovio/wasm';
 import { VerovioToolkit } from 'verovio/esm';
 import { readGeometry } from '../../../core/engraving/readGeometry.ts';
 import { embeddedFont, tidy } from '../../../core/engraving/tidy.ts';
-import { passageOf } from '../../../client/engraving/passage.ts';
+import { linesOf, passageOf } from '../../../client/engraving/passage.ts';
 
 const note = (id: string, step: string, octave: number, duration: number, type: string, inner = '') =>
   `<note id="${id}"><pitch><step>${step}</step><octave>${octave}</octave></pitch><duration>${duration}</duration><type>${type}</type>${inner}</note>`;
@@ -88,6 +88,17 @@ describe('a passage alone', () => {
     expect(notes.d!.y).toBeCloseTo(top + 2, 1);
     const second = readGeometry(svgOf(passageOf(TEXT, 2, 2), 'encoded'));
     expect(second.notes.c!.y).toBeCloseTo(second.top + 3, 1);
+  });
+
+  it('stands in lines of its own with others, and says again only what is not in force any more', () => {
+    const text = linesOf(TEXT, [{ first: 1, last: 1 }, { first: 2, last: 2 }, { first: 4, last: 4 }]);
+    expect([...text.matchAll(/<measure id="m(\d)"/g)].map(([, ordinal]) => ordinal)).toEqual(['1', '2', '4']);
+    expect(text.match(/<print new-page="yes"\/>/g)).toHaveLength(2);
+    expect(text.match(/<sign>G/g)).toHaveLength(1);
+    expect(text.match(/<sign>C/g)).toHaveLength(1);
+    expect(text.match(/<fifths>/g)).toHaveLength(1);
+    svgOf(text, 'encoded');
+    expect(toolkit.getPageCount()).toBe(3);
   });
 
   it('is the whole text when it has no measure of ours', () => {

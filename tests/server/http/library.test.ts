@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { WorkView } from '../../../core/agreement/wire/http.ts';
+import type { CarriedView, WorkView } from '../../../core/agreement/wire/http.ts';
 import { openPostgres } from '../../../server/store/postgres.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { openHouse, tokenOf, type House, type Visitor } from '../../support/house.ts';
@@ -69,6 +69,25 @@ describe('a librarian lays a score on the shelf', () => {
     expect(view.part.measures).toHaveLength(6);
     expect(view).toMatchObject({ id: work.parts[0]!.id, roles: ['librarian'], head: 0, section: { id: firsts } });
     expect((await librarian.get(`/api/parts/${work.parts[0]!.id}/source`)).text).toBe('Violin I:6,Violin II:4,Viola:4');
+  });
+
+  it('what a corrected file changed is told place by place, and what became of a mark is kept', async () => {
+    const work = (await laid('Violin I:4')).json.work as WorkView;
+    const url = `/api/parts/${work.parts[0]!.id}/carried`;
+    expect(await librarian.get(url)).toMatchObject({ status: 404, json: { code: 'NOT_THERE' } });
+    await librarian.upload(`/api/works/${work.id}/editions`, 'Violin I:6', 'second.xml');
+    const told = (await librarian.get(url)).json as CarriedView;
+    expect(told).toMatchObject({ revision: 1, fileName: 'harbour.musicxml', settled: {} });
+    expect(told.places.some(({ before, after }) => before === null && after !== null && after.measures.length === after.to - after.from + 1)).toBe(true);
+    expect((await librarian.get(`${url}/engraving`)).text).toBe('<score-partwise>P1 4</score-partwise>');
+    expect((await librarian.post(url, { revision: 1, key: 'ink x', how: 'leftOut' })).status).toBe(200);
+    expect(((await librarian.get(url)).json as CarriedView).settled['ink x']).toMatchObject({ how: 'leftOut', name: 'Lena Ashgrove' });
+    await librarian.upload(`/api/works/${work.id}/editions`, 'Violin I:5', 'third.xml');
+    expect((await librarian.get(url)).json).toMatchObject({ revision: 2, fileName: 'second.xml', earlier: [{ revision: 2 }, { revision: 1, fileName: 'harbour.musicxml' }], settled: { 'ink x': { how: 'leftOut' } } });
+    expect((await librarian.get(`${url}?revision=1`)).json).toMatchObject({ revision: 1, fileName: 'harbour.musicxml' });
+    expect((await librarian.get(`${url}?revision=3`)).status).toBe(404);
+    expect((await librarian.post(url, { revision: 9, key: 'ink x', how: 'put' })).status).toBe(404);
+    expect((await house.visitor().get(url)).status).toBe(401);
   });
 
   it('a part is put on other stands, or on none', async () => {

@@ -161,7 +161,7 @@ describe.each(KINDS)('operations on a store in %s', (kind, open) => {
     await ask(at, at.principal, 'propose', oneMark());
     const content = smallPart('P1', 'Violin I', 9);
     const edition = { bytes: new Uint8Array(1), fileName: 'b.xml', by: at.librarian.id, at: new Date() };
-    await store.library.addEdition(at.work, edition, [{ id: at.part, content }], []);
+    await store.library.addEdition(at.work, edition, [{ id: at.part, content, measures: null }], []);
     const onNew = { ...oneMark(), from: 9, to: 9, marks: [{ note: 'P1n33', value: { kind: 'finger', finger: 2 } }] };
     expect(await ask(at, at.principal, 'propose', onNew)).toMatchObject({ ok: true, entry: { seq: 2 } });
   });

@@ -151,12 +151,36 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       const edition = (name: string) => ({ bytes: new TextEncoder().encode(name), fileName: name, by: it1.librarian.id, at: new Date(NOW.getTime() + (name === 'b.xml' ? 1000 : 0)) });
       const first = (await store.library.addWork(it1.programme, { title: 'Twice', composer: '' }, edition('a.xml'), [{ content: smallPart(), section: it1.section }]))!;
       const id = first.parts[0]!.id;
-      const second = await store.library.addEdition(first.id, edition('b.xml'), [{ id, content: smallPart('P1', 'Violin I', 6) }], [{ content: smallPart('P2', 'Violin II'), section: null }]);
+      const second = await store.library.addEdition(first.id, edition('b.xml'), [{ id, content: smallPart('P1', 'Violin I', 6), measures: null }], [{ content: smallPart('P2', 'Violin II'), section: null }]);
       expect(second.fileName).toBe('b.xml');
       expect(second.parts.map(({ name, measures }) => [name, measures])).toEqual([['Violin I', 6], ['Violin II', 4]]);
       expect(second.parts[0]).toMatchObject({ id, section: { id: it1.section } });
       expect((await store.library.part(id))!.revision).toBe(2);
       expect((await store.library.partsOf(first.id)).map((part) => part.content.name)).toEqual(['Violin I', 'Violin II']);
+    });
+
+    it('the music before a corrected edition is kept, with what became of its marks, and a row says where measures are', async () => {
+      const edition = (name: string) => ({ bytes: new TextEncoder().encode(name), fileName: name, by: it1.librarian.id, at: NOW });
+      const work = (await store.library.addWork(it1.programme, { title: 'Thrice', composer: '' }, edition('a.xml'), [{ content: smallPart(), section: it1.section }]))!;
+      const id = work.parts[0]!.id;
+      expect(await store.library.earlier(id)).toEqual([]);
+      const first = (await store.library.part(id))!.edition;
+      await store.library.addEdition(work.id, edition('b.xml'), [{ id, content: smallPart('P1', 'Violin I', 6), measures: [1, 2, 4, 5] }], []);
+      expect(await store.library.earlier(id)).toEqual([{ revision: 1, edition: first, fileName: 'a.xml', settled: {} }]);
+      expect(await store.library.earlierMusic(id, 1)).toEqual(smallPart());
+      expect(await store.library.earlierMusic(id, 2)).toBeNull();
+      const log = (await store.log.entries(id, 0, 10))!;
+      expect(log.head).toBe(1);
+      expect(log.entries).toMatchObject([{ seq: 1, name: 'layOver', by: it1.librarian.id, byName: it1.librarian.name, at: NOW.toISOString(), events: [{ type: 'laidOver', measures: [1, 2, 4, 5] }] }]);
+      const put = { how: 'put', by: it1.librarian.id, name: it1.librarian.name, at: NOW.toISOString() } as const;
+      const settle = (revision: number, key: string, settled: typeof put | null) => store.library.settle(id, revision, key, settled);
+      expect([await settle(1, "a ' b", put), await settle(1, 'c', put), await settle(7, 'c', put)]).toEqual([true, true, false]);
+      expect((await store.library.earlier(id))[0]!.settled).toEqual({ "a ' b": put, c: put });
+      expect(await settle(1, 'c', null)).toBe(true);
+      await store.library.addEdition(work.id, edition('c.xml'), [{ id, content: smallPart('P1', 'Violin I', 5), measures: null }], []);
+      expect(await store.library.earlier(id)).toMatchObject([{ revision: 2, fileName: 'b.xml', settled: {} }, { revision: 1, fileName: 'a.xml', settled: { "a ' b": put } }]);
+      expect(await store.library.earlierMusic(id, 2)).toEqual(smallPart('P1', 'Violin I', 6));
+      expect((await store.log.heads([id])).get(id)).toBe(1);
     });
 
     it('programmes show their days and works', async () => {

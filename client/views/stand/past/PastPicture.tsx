@@ -27,6 +27,8 @@ function Sign({ kind }: { kind: HistoryKind }): ReactNode {
       return <path className="pen" d="M-.9 1.1L.9 -1.1" />;
     case 'withdrawn':
       return <path className="pen" d="M0 -.7C.9 -.7 .9 .7 0 .7" />;
+    case 'restored':
+      return <path className="pen" d="M.8 -.6A1 1 0 1 0 .9 .4M.9 -1.4V-.6H.1" />;
     case 'said':
       return <path className="pen" d="M-.4 -1.5q.1 .5 -.2 .7M.3 -1.5q.1 .5 -.2 .7" />;
     case 'settled':

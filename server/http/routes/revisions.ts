@@ -1,0 +1,63 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { difference } from '../../../core/agreement/difference.ts';
+import { factsOf } from '../../../core/agreement/facts.ts';
+import { inForce, type MarkInForce } from '../../../core/agreement/inForce.ts';
+import { inkAt, revisionsOf } from '../../../core/agreement/revisions.ts';
+import type { AgreementState, PartFacts } from '../../../core/agreement/state.ts';
+import type { DifferenceView, RevisionsView, RevisionView } from '../../../core/agreement/wire/revisions.ts';
+import { wholeLog } from '../../archive/keepWork.ts';
+import { attachment } from '../attachment.ts';
+import type { Deps } from '../deps.ts';
+import { idOf, read } from '../input.ts';
+import { erasuresAsCsv } from '../librarianTables.ts';
+import { signedIn } from '../session.ts';
+import { notFound } from '../trouble.ts';
+
+const Seq = z.coerce.number().int().nonnegative().max(2 ** 31 - 1);
+const At = z.object({ seq: Seq });
+const Between = z.object({ from: Seq, to: Seq });
+
+export function revisionRoutes(app: FastifyInstance, deps: Deps): void {
+  const { library, sections } = deps.store;
+
+  async function partOf(params: unknown) {
+    const part = await library.part(idOf(params));
+    if (!part) throw notFound('part');
+    const [current, section] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null]);
+    return { part, state: current!.state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
+  }
+
+  /** Ink alone tells what stood then; nothing of the log has to be read again. */
+  const standing = (state: AgreementState, seq: number, facts: PartFacts): MarkInForce[] =>
+    inForce({ ...state, ink: inkAt(state, seq).map(({ one }) => ({ ...one, superseded: null })) }, facts.seats);
+
+  app.get('/api/parts/:id/revisions', async (request): Promise<RevisionsView> => {
+    await signedIn(deps, request);
+    const { part, state } = await partOf(request.params);
+    return { head: state.seq, revisions: revisionsOf(await wholeLog(deps.store, part.id, state.seq)) };
+  });
+
+  app.get('/api/parts/:id/revisions/:seq', async (request): Promise<RevisionView> => {
+    await signedIn(deps, request);
+    const { seq } = read(At, request.params);
+    const { state, facts } = await partOf(request.params);
+    if (seq > state.seq) throw notFound('earlier state of this part');
+    return { seq, marks: standing(state, seq, facts) };
+  });
+
+  app.get('/api/parts/:id/difference', async (request): Promise<DifferenceView> => {
+    await signedIn(deps, request);
+    const { from, to } = read(Between, request.query);
+    const { state, facts } = await partOf(request.params);
+    if (Math.max(from, to) > state.seq) throw notFound('earlier state of this part');
+    return { from, to, changes: difference(standing(state, from, facts), standing(state, to, facts), facts) };
+  });
+
+  app.get('/api/parts/:id/erasures', async (request, reply) => {
+    await signedIn(deps, request);
+    const { part, state, facts } = await partOf(request.params);
+    const name = `${part.work.title} - ${part.content.name} - to erase.csv`;
+    return reply.type('text/csv; charset=utf-8').header('content-disposition', attachment(name)).send(erasuresAsCsv(state, facts, part.content, revisionsOf(await wholeLog(deps.store, part.id, state.seq))));
+  });
+}

@@ -1,0 +1,12 @@
+import type { KeptSet, KeptSetView } from '../../core/archive/keptSet.ts';
+
+/** Sets of marks that were kept, whole in themselves. */
+export interface Archive {
+  /** All or none; sets that are there by their id are passed over. Returns the ids that were added. */
+  keep(sets: readonly KeptSet[]): Promise<string[]>;
+  /** Latest first. */
+  sets(): Promise<KeptSetView[]>;
+  set(id: string): Promise<KeptSet | null>;
+  /** Prints of the music of each part, by set. */
+  prints(): Promise<Map<string, string[][]>>;
+}
