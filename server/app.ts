@@ -23,7 +23,7 @@ import { programmeRoutes } from './http/routes/programmes.ts';
 import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
 import { workRoutes } from './http/routes/works.ts';
-import { LARGEST_UPLOAD } from './http/upload.ts';
+import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
 const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
@@ -34,7 +34,7 @@ export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<
   answerErrors(app, deps);
   await app.register(cookie);
   await guard(app, deps);
-  await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: 1, fields: 4, parts: 5, headerPairs: 50 } });
+  await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
   attachSocket(app, deps, socket);

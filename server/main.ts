@@ -51,7 +51,7 @@ async function demo(deps: Deps, address: string): Promise<DemoAnswer['links']> {
     authority: deps.authority,
     signInLink: (person) => makeSignInLink(deps.store, address, person.id, deps.now()),
     async layScore(programme, file, by) {
-      const laid = await importWork(deps, programme, { ...file, by: by.id, at: deps.now() });
+      const laid = await importWork(deps, programme, [{ ...file, by: by.id, at: deps.now() }]);
       if (!laid.ok) throw new Error(`The demo's score was not taken: ${JSON.stringify(laid)}`);
       return laid.answer.work;
     },

@@ -59,6 +59,13 @@ export async function sendFile<T>(path: string, file: File): Promise<T> {
   return (await (await send(path, { method: 'POST', body: form })).json()) as T;
 }
 
+/** Sends files and is answered as soon as they have come; what they come to is asked for later. */
+export async function sendFiles<T>(path: string, files: readonly File[]): Promise<T> {
+  const form = new FormData();
+  for (const file of files) form.append('file', file, file.name);
+  return (await (await send(path, { method: 'POST', headers: { prefer: 'respond-async' }, body: form })).json()) as T;
+}
+
 /** The sentence for whatever went wrong, with where in the file it was. */
 export function troubleText(fault: unknown): string {
   if (!(fault instanceof Refused)) return fault instanceof Error ? fault.message : String(fault);

@@ -1,10 +1,10 @@
-import type { ImportAnswer, Me, ProgrammeView, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { Me, ProgrammeView, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
 import type { z } from 'zod';
 import type { ProgrammeOverview, SinceView } from '../../core/agreement/wire/overview.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { OperationInput, OperationName } from '../../core/agreement/registry.ts';
 import type { SeatId } from '../../core/music/seat.ts';
-import { remove, sendFile, sendJson } from './http.ts';
+import { remove, sendJson } from './http.ts';
 import { keptJson } from './kept/library.ts';
 import { newId } from '../agreement/newId.ts';
 
@@ -24,8 +24,6 @@ export const seatForProgramme = (programme: string, section: string, seats: { se
 export const seatAsUsual = (programme: string, section: string) => remove(`/programmes/${programme}/sections/${section}/seating`);
 export const fetchOverview = (programme: string) => keptJson<ProgrammeOverview>(`/programmes/${programme}/overview`);
 export const fetchSince = (part: string) => keptJson<SinceView>(`/parts/${part}/since`);
-export const layScore = (programme: string, file: File) => sendFile<ImportAnswer>(`/programmes/${programme}/works`, file);
-export const correctScore = (work: string, file: File) => sendFile<ImportAnswer>(`/works/${work}/editions`, file);
 export const assignPart = (part: string, section: string | null) => sendJson('PUT', `/parts/${part}/section`, { section });
 export const addPerson = (name: string, librarian: boolean) => sendJson<{ link: string }>('POST', '/people', { name, librarian });
 export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});

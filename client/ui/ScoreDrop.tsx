@@ -3,19 +3,21 @@ import { words } from '../words/words.ts';
 
 const KINDS = /\.(musicxml|xml|mxl|mei)$/i;
 
-/** Chooses a score file, or takes one that is dropped anywhere on the page. */
-export function ScoreDrop({ word, cap, dropping, onFile, onWrong }: { word: string; cap?: string; dropping: boolean; onFile(file: File): void; onWrong(): void }): ReactNode {
+/** Chooses score files, one or (`many`) several, or takes those that are dropped anywhere on the page. */
+export function ScoreDrop({ word, cap, dropping, many = false, onFiles, onWrong }: { word: string; cap?: string; dropping: boolean; many?: boolean; onFiles(files: readonly File[]): void; onWrong(): void }): ReactNode {
   const input = useRef<HTMLInputElement>(null);
-  const take = useRef<(file: File | undefined) => void>(() => {});
+  const take = useRef<(files: readonly File[]) => void>(() => {});
   useEffect(() => {
-    take.current = (file) => (file && KINDS.test(file.name) ? onFile(file) : file && onWrong());
+    take.current = (files) => {
+      if (files.length) (files.every(({ name }) => KINDS.test(name)) ? onFiles : onWrong)(files);
+    };
   });
   useEffect(() => {
     if (!dropping) return;
     const over = (event: DragEvent) => event.preventDefault();
     const drop = (event: DragEvent) => {
       event.preventDefault();
-      take.current(event.dataTransfer?.files[0]);
+      take.current([...(event.dataTransfer?.files ?? [])]);
     };
     addEventListener('dragover', over);
     addEventListener('drop', drop);
@@ -31,9 +33,9 @@ export function ScoreDrop({ word, cap, dropping, onFile, onWrong }: { word: stri
         {cap ? <small aria-hidden="true">{cap}</small> : null}
       </button>
       <input
-        ref={input} type="file" className="offstage" tabIndex={-1} accept=".musicxml,.xml,.mxl,.mei" aria-label={word}
+        ref={input} type="file" multiple={many} className="offstage" tabIndex={-1} accept=".musicxml,.xml,.mxl,.mei" aria-label={word}
         onChange={(event) => {
-          take.current(event.target.files?.[0]);
+          take.current([...(event.target.files ?? [])]);
           event.target.value = '';
         }}
       />

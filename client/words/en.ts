@@ -12,6 +12,7 @@ import { count, day, ordinalWord } from './english.ts';
 import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
+import { imports } from './imports.ts';
 import { piece } from './piece.ts';
 import { prints } from './prints.ts';
 import { rules } from './rules.ts';
@@ -280,10 +281,9 @@ export const en = {
   },
   score: {
     lay: 'lay a score',
-    drop: 'Choose a MusicXML file (.musicxml, .xml, .mxl), or drop it on the page.',
+    drop: 'Choose MusicXML or MEI files (.musicxml, .xml, .mxl, .mei), or drop them on the page.',
     dropped: 'Let go to lay the score here.',
     reading: (name: string) => `${name} is being read.`,
-    readingSub: 'A long score takes a moment; nothing half-read is kept.',
     laid: (title: string, parts: number) => `${title} lies in the folder: ${count(parts, 'string part').toLowerCase()}.`,
     notLaid: (name: string) => `${name} was not laid in the folder. `,
     correct: 'lay a corrected score',
@@ -364,6 +364,7 @@ export const en = {
     dips: (worst: string) => `The section is expected to sound ${worst} dB softer at the worst moment; half a decibel is noticed in a bare place, a whole one elsewhere.`,
   },
   plan,
+  imports,
   piece,
   archive,
   reuse,

@@ -1,13 +1,39 @@
 import type { FastifyRequest } from 'fastify';
+import type { Spool, Spooled } from '../imports/spool.ts';
 import { trouble } from './trouble.ts';
 
 export const LARGEST_UPLOAD = 60 * 1024 * 1024;
+/** Files of one work that are sent together, and what they may weigh. Chosen, not measured. */
+export const MOST_FILES = 60;
+const LARGEST_TOGETHER = 5 * LARGEST_UPLOAD;
+
+const NO_FILE = () => trouble(400, 'NO_FILE', 'No file arrived. Choose a MusicXML file (.musicxml, .xml or .mxl) and send it again.');
+
+/** The files of a form, laid aside until their turn comes; a larger one is refused while it arrives, and then none is kept. */
+export async function uploadedFiles(request: FastifyRequest, spool: Spool): Promise<Spooled[]> {
+  if (!request.isMultipart()) throw NO_FILE();
+  const files: Spooled[] = [];
+  let bytes = 0;
+  try {
+    for await (const part of request.files()) {
+      files.push(await spool.take(part.filename.replace(/[\p{Cc}\p{Cs}/\\]/gu, ' ').trim().slice(-200) || 'score', part.file));
+      bytes += part.file.bytesRead;
+      if (part.file.truncated) throw trouble(413, 'TOO_LARGE', 'The file is larger than 60 MB, more than the library takes. Save it as compressed MusicXML (.mxl) and send it again.');
+      if (bytes > LARGEST_TOGETHER) throw trouble(413, 'TOO_LARGE', 'That is more than the library takes at once. Send it in smaller pieces.');
+    }
+    if (files.length === 0) throw NO_FILE();
+    return files;
+  } catch (reason) {
+    await spool.drop(files);
+    throw reason;
+  }
+}
 
 /** The one file of a form, whole; a larger one is refused while it arrives. */
 export async function uploaded(request: FastifyRequest, largest = LARGEST_UPLOAD): Promise<{ bytes: Uint8Array; fileName: string }> {
-  if (!request.isMultipart()) throw trouble(400, 'NO_FILE', 'No file arrived. Choose a MusicXML file (.musicxml, .xml or .mxl) and send it again.');
+  if (!request.isMultipart()) throw NO_FILE();
   const file = await request.file({ limits: { fileSize: largest } });
-  if (!file) throw trouble(400, 'NO_FILE', 'No file arrived. Choose a MusicXML file (.musicxml, .xml or .mxl) and send it again.');
+  if (!file) throw NO_FILE();
   const bytes = await file.toBuffer();
   return { bytes, fileName: file.filename.replace(/[\p{Cc}\p{Cs}/\\]/gu, ' ').trim().slice(-200) || 'score' };
 }

@@ -1,11 +1,10 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import { parentPort } from 'node:worker_threads';
 import type { FromWorker, JobName, Jobs, Outcome } from './requests.ts';
 import { work } from './work.ts';
 
 const say = (message: FromWorker): void => parentPort?.postMessage(message);
-const { name, asked } = workerData as { name: JobName; asked: Jobs[JobName]['asked'] };
 
-async function outcome(): Promise<Outcome> {
+async function outcome({ name, asked }: { name: JobName; asked: Jobs[JobName]['asked'] }): Promise<Outcome> {
   try {
     return { done: await (work[name] as (asked: unknown, onReached: (step: number) => void) => unknown)(asked, (reached) => say({ reached })) };
   } catch (error) {
@@ -13,4 +12,4 @@ async function outcome(): Promise<Outcome> {
   }
 }
 
-say(await outcome());
+parentPort?.on('message', (order: { name: JobName; asked: Jobs[JobName]['asked'] }) => void outcome(order).then(say));

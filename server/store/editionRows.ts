@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import type pg from 'pg';
 import { laidOverRow } from './laidOver.ts';
-import type { NewEdition, NewPart, RenewedPart } from './library.ts';
+import type { NewEdition, NewFile, NewPart, RenewedPart } from './library.ts';
 
 /** Adds the document as it came; returns its id. */
 export async function insertEdition(client: pg.PoolClient, work: string, { bytes, fileName, by, at }: NewEdition): Promise<string> {
@@ -18,6 +18,21 @@ export async function insertParts(client: pg.PoolClient, work: string, edition: 
   for (const [index, { content, section }] of parts.entries()) {
     const values = [randomUUID(), work, edition, section, content.id, content.name, content.instrument, from + index, JSON.stringify(content), content.measures.length];
     await client.query(sql, values);
+  }
+}
+
+/** The place behind the last part of a work. */
+export async function nextPosition(client: pg.PoolClient, work: string): Promise<number> {
+  const { rows } = await client.query<{ next: number }>('select coalesce(max(position) + 1, 0)::int as next from part where work_id = $1', [work]);
+  return rows[0]!.next;
+}
+
+/** Adds documents with their parts, in this order from a place among the parts of the work. */
+export async function insertFiles(client: pg.PoolClient, work: string, files: readonly NewFile[], from: number): Promise<void> {
+  let next = from;
+  for (const { edition, parts } of files) {
+    await insertParts(client, work, await insertEdition(client, work, edition), parts, next);
+    next += parts.length;
   }
 }
 

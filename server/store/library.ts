@@ -14,6 +14,12 @@ export interface NewPart {
   section: string | null;
 }
 
+/** A document and the parts that come from it. */
+export interface NewFile {
+  edition: NewEdition;
+  parts: NewPart[];
+}
+
 /** A stored part with its music; `content.id` is its id in the source, `id` the library's. */
 export interface StoredPart {
   id: string;
@@ -46,8 +52,10 @@ export interface Library {
   setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
   programme(id: string): Promise<ProgrammeView | null>;
   programmes(): Promise<ProgrammeView[]>;
-  /** All or nothing. null when there is no such programme. */
-  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[]): Promise<WorkView | null>;
+  /** All or nothing, further files of the same work too. null when there is no such programme. */
+  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[], further?: readonly NewFile[]): Promise<WorkView | null>;
+  /** Further parts of a work, all or nothing. null when there is no such work. */
+  addFiles(work: string, files: readonly NewFile[]): Promise<WorkView | null>;
   /**
    * Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. The music that
    * was there is kept; where measures moved, a row in the part's log says so.
@@ -64,5 +72,6 @@ export interface Library {
   partsOf(work: string): Promise<StoredPart[]>;
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;
+  /** Puts a part on the stands of a section; it is for their instrument then. */
   assign(part: string, section: string | null): Promise<boolean>;
 }

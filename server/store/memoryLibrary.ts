@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts';
+import type { InstrumentName } from '../../core/music/part.ts';
 import { laidOverRow } from './laidOver.ts';
 import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
 import { seatingsOf } from './memorySections.ts';
@@ -64,12 +65,19 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     programme: async (id) => shown(id),
     programmes: async () => [...programmes.keys()].map((id) => shown(id)!),
 
-    async addWork(programme, { title, composer }, edition, added) {
+    async addWork(programme, { title, composer }, edition, added, further = []) {
       if (!programmes.has(programme)) return null;
       const id = randomUUID();
       works.set(id, { id, programme, title, composer, editions: [] });
       addParts(id, keep(id, edition), added);
+      for (const file of further) addParts(id, keep(id, file.edition), file.parts);
       return view(id);
+    },
+
+    async addFiles(work, files) {
+      if (!works.has(work)) return null;
+      for (const { edition, parts: added } of files) addParts(work, keep(work, edition), added);
+      return view(work);
     },
 
     async addEdition(work, edition, changed, added) {
@@ -101,8 +109,10 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
 
     async assign(id, section) {
       const part = parts.get(id);
-      if (!part || (section !== null && !sections.has(section))) return false;
+      const to = section === null ? null : sections.get(section);
+      if (!part || to === undefined) return false;
       part.section = section;
+      if (to) part.content = { ...part.content, instrument: to.instrument as InstrumentName };
       return true;
     },
   };

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type pg from 'pg';
 import type { Part } from '../../core/music/part.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
-import { insertEdition, insertParts, renewPart } from './editionRows.ts';
+import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from './editionRows.ts';
 import type { EarlierEdition, Library, StoredPart } from './library.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { transaction } from './transaction.ts';
@@ -39,12 +39,23 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     },
     programmes: async () => (await prisma.programme.findMany({ include: ON_SHELF, orderBy: { createdAt: 'asc' } })).map(programmeView),
 
-    async addWork(programme, { title, composer }, edition, parts) {
+    async addWork(programme, { title, composer }, edition, parts, further = []) {
       const id = randomUUID();
       const added = await transaction(pool, async (client) => {
         const { rowCount } = await client.query('insert into work (id, programme_id, title, composer) select $1, id, $3, $4 from programme where id = $2', [id, programme, title, composer]);
         if (!rowCount) return false;
-        await insertParts(client, id, await insertEdition(client, id, edition), parts, 0);
+        await insertFiles(client, id, [{ edition, parts }, ...further], 0);
+        return true;
+      });
+      return added ? work(id) : null;
+    },
+
+    async addFiles(id, files) {
+      const added = await transaction(pool, async (client) => {
+        // The row is held, so that two who add at once do not number their parts alike.
+        const { rowCount } = await client.query('select from work where id = $1 for update', [id]);
+        if (!rowCount) return false;
+        await insertFiles(client, id, files, await nextPosition(client, id));
         return true;
       });
       return added ? work(id) : null;
@@ -55,7 +66,7 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
         const source = await insertEdition(client, id, edition);
         // In one order for everybody, so that two corrected editions cannot wait for each other.
         for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part, source, edition);
-        await insertParts(client, id, source, added, changed.length);
+        await insertParts(client, id, source, added, await nextPosition(client, id));
       });
       return (await work(id))!;
     },
@@ -85,14 +96,18 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     },
 
     async assign(id, section) {
-      if (section !== null && !(await prisma.section.count({ where: { id: section } }))) return false;
-      const { count } = await prisma.part.updateMany({ where: { id }, data: { sectionId: section } });
-      return count > 0;
+      if (section === null) return (await prisma.part.updateMany({ where: { id }, data: { sectionId: null } })).count > 0;
+      const { rowCount } = await pool.query(ON_STANDS, [id, section]);
+      return Boolean(rowCount);
     },
   };
 }
 
 const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.head, w.id as work_id, w.title, w.composer
   from part p join work w on w.id = p.work_id`;
+
+const ON_STANDS = `update part p set section_id = s.id, instrument = s.instrument,
+  content = case when p.instrument = s.instrument then p.content else jsonb_set(p.content::jsonb, '{instrument}', to_jsonb(s.instrument))::json end
+  from section s where p.id = $1 and s.id = $2`;
 
 type PartRow = Omit<StoredPart, 'work'> & { work_id: string; title: string; composer: string };

@@ -25,6 +25,8 @@ export interface Visitor {
   put(path: string, body: unknown): Promise<Reply>;
   remove(path: string): Promise<Reply>;
   upload(path: string, content: string | Uint8Array, fileName?: string): Promise<Reply>;
+  /** Several files in one form, by name, without waiting for what they come to. */
+  begin(path: string, files: Record<string, string>): Promise<Reply>;
   cookie(): string;
 }
 
@@ -72,17 +74,19 @@ function visit(app: FastifyInstance, start: string): Visitor {
     const json: unknown = String(reply.headers['content-type']).startsWith('application/json') ? reply.json() : undefined;
     return { status: reply.statusCode, headers: reply.headers, text: reply.body, raw: reply.rawPayload, json };
   }
+  async function sendFiles(path: string, files: [string, string | Uint8Array][], headers: Record<string, string>): Promise<Reply> {
+    const form = new FormData();
+    for (const [name, content] of files) form.append('file', new Blob([content as BlobPart]), name);
+    const made = new Response(form);
+    return send('POST', path, Buffer.from(await made.arrayBuffer()), { 'content-type': made.headers.get('content-type')!, ...headers });
+  }
   return {
     get: (path, headers = {}) => send('GET', path, undefined, headers),
     post: (path, body, headers = {}) => send('POST', path, body === undefined ? undefined : JSON.stringify(body), { ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...headers }),
     put: (path, body) => send('PUT', path, JSON.stringify(body), { 'content-type': 'application/json' }),
     remove: (path) => send('DELETE', path, undefined, {}),
-    async upload(path, content, fileName = 'harbour.musicxml') {
-      const form = new FormData();
-      form.set('file', new Blob([content as BlobPart]), fileName);
-      const made = new Response(form);
-      return send('POST', path, Buffer.from(await made.arrayBuffer()), { 'content-type': made.headers.get('content-type')! });
-    },
+    upload: (path, content, fileName = 'harbour.musicxml') => sendFiles(path, [[fileName, content]], {}),
+    begin: (path, files) => sendFiles(path, Object.entries(files), { prefer: 'respond-async' }),
     cookie: () => cookie,
   };
 }

@@ -29,6 +29,8 @@ import { Prints } from './prints/Prints.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
 import { cellsOf, type Cell } from './cells.ts';
+import { Imports } from './imports/Imports.tsx';
+import { useLaying } from './imports/useLaying.ts';
 import { Reuse } from './reuse/Reuse.tsx';
 import { WholePiece } from './piece/WholePiece.tsx';
 
@@ -66,6 +68,8 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       overview.again();
       return sentence;
     });
+  const laying = useLaying(place.programme, me.librarian, say, again);
+  const here = laying.views.filter((view) => view.programme === place.programme || programme?.works.some(({ id }) => id === view.work));
   const inHand = cell?.part.id;
   useEffect(() => {
     if (inHand) rememberPart(inHand);
@@ -87,6 +91,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {programme ? <ProgrammeDays programme={programme} /> : null}
         {programme ? <TimeLine programme={programme} /> : null}
         {all.length ? <Grid cells={cells} overview={overview.value} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
+        <Imports views={here} onLeave={laying.leave} />
         {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
@@ -99,7 +104,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
-        tools={programme ? <FolderTools me={me} programme={programme.id} cell={cell ?? null} leads={leads} act={act} say={say} /> : null}
+        tools={programme ? <FolderTools me={me} cell={cell ?? null} leads={leads} laying={laying} act={act} say={say} /> : null}
       />
     </>
   );

@@ -15,6 +15,7 @@ import { folder, score, section, shelf } from './library.ts';
 import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
+import { imports } from './imports.ts';
 import { piece } from './piece.ts';
 import { prints } from './prints.ts';
 import { refusals } from './refusals.ts';
@@ -120,6 +121,7 @@ export const de = {
   season,
   section,
   plan,
+  imports,
   piece,
   prints,
   archive,

@@ -44,10 +44,9 @@ export const shelf = {
 /** Laying a score. */
 export const score = {
   lay: 'Partitur hinlegen',
-  drop: 'Wählen Sie eine MusicXML-Datei (.musicxml, .xml, .mxl), oder ziehen Sie sie auf die Seite.',
+  drop: 'Wählen Sie Dateien in MusicXML oder MEI (.musicxml, .xml, .mxl, .mei), oder ziehen Sie sie auf die Seite.',
   dropped: 'Loslassen, um die Partitur hierher zu legen.',
   reading: (name) => `${name} wird gelesen.`,
-  readingSub: 'Eine lange Partitur braucht einen Augenblick; halb Gelesenes bleibt nicht liegen.',
   laid: (title, parts) => `${title} liegt in der Mappe: ${count(parts, 'Streicherstimme', 'Streicherstimmen', 'eine')}.`,
   notLaid: (name) => `${name} wurde nicht in die Mappe gelegt. `,
   correct: 'berichtigte Partitur hinlegen',

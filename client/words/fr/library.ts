@@ -45,10 +45,9 @@ export const shelf = {
 /** Laying a score. */
 export const score = {
   lay: 'poser une partition',
-  drop: 'Choisissez un fichier MusicXML (.musicxml, .xml, .mxl), ou déposez-le sur la page.',
+  drop: 'Choisissez des fichiers MusicXML ou MEI (.musicxml, .xml, .mxl, .mei), ou déposez-les sur la page.',
   dropped: 'Lâchez pour poser la partition ici.',
   reading: (name) => `Lecture de ${name}.`,
-  readingSub: 'Une longue partition prend un moment ; rien n’est gardé à moitié lu.',
   laid: (title, parts) => `${title} est dans la pochette : ${count(parts, 'partie de cordes', 'parties de cordes', 'une')}.`,
   notLaid: (name) => `${name} n’a pas été mis dans la pochette. `,
   correct: 'poser une partition corrigée',

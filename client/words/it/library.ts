@@ -44,10 +44,9 @@ export const shelf = {
 /** Laying a score. */
 export const score = {
   lay: 'posare una partitura',
-  drop: 'Scelga un file MusicXML (.musicxml, .xml, .mxl), o lo trascini sulla pagina.',
+  drop: 'Scelga file MusicXML o MEI (.musicxml, .xml, .mxl, .mei), o li trascini sulla pagina.',
   dropped: 'Lasci andare per posare qui la partitura.',
   reading: (name) => `Si legge ${name}.`,
-  readingSub: 'Una partitura lunga chiede un momento; nulla resta letto a metà.',
   laid: (title, parts) => `${title} è nella cartella: ${count(parts, 'parte d’archi', 'parti d’archi', 'una')}.`,
   notLaid: (name) => `${name} non è stato messo nella cartella. `,
   correct: 'posare una partitura corretta',

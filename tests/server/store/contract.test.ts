@@ -238,6 +238,26 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       expect(await store.sections.ofPart(id)).toBeNull();
     });
 
+    it('a part that goes to players of another instrument is for that instrument, and nothing else of it changes', async () => {
+      const content = smallPart('P1', 'Violin III');
+      const { parts } = (await store.library.addWork(it1.programme, { title: 'Lower', composer: '' }, { bytes: new Uint8Array(1), fileName: 'm', by: it1.librarian.id, at: NOW }, [{ content, section: null }]))!;
+      const { id } = (await store.sections.add(`Violas ${randomUUID()}`, 'viola'))!;
+      expect(await store.library.assign(parts[0]!.id, id)).toBe(true);
+      expect((await store.library.part(parts[0]!.id))!.content).toEqual({ ...content, instrument: 'viola' });
+      expect((await store.library.work((await store.library.part(parts[0]!.id))!.work.id))!.parts[0]).toMatchObject({ instrument: 'viola', section: { id } });
+    });
+
+    it('further files of a work come with it or later, their parts behind those that are there', async () => {
+      const file = (name: string) => ({ edition: { bytes: new TextEncoder().encode(name), fileName: name, by: it1.librarian.id, at: NOW }, parts: [{ content: smallPart('P1', name), section: null }] });
+      const [a, b, c] = [file('A'), file('B'), file('C')] as const;
+      const work = (await store.library.addWork(it1.programme, { title: 'Three', composer: '' }, a.edition, a.parts, [b]))!;
+      const more = (await store.library.addFiles(work.id, [c]))!;
+      expect(more.parts.map(({ name }) => name)).toEqual(['A', 'B', 'C']);
+      const sources = await Promise.all((await store.library.partsOf(work.id)).map(({ edition }) => store.library.source(edition)));
+      expect(sources.map((source) => new TextDecoder().decode(source!.bytes))).toEqual(['A', 'B', 'C']);
+      expect(await store.library.addFiles('nowhere', [c])).toBeNull();
+    });
+
     it('what is not there is null, whatever is asked', async () => {
       for (const id of ['nowhere', '', "'; drop table part; --", randomUUID()]) {
         expect(await store.library.part(id)).toBeNull();
