@@ -95,10 +95,10 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
-        {cell ? <WholePiece key={cell.work.id} work={cell.work} say={say} /> : null}
+        {cell ? <WholePiece key={`whole ${cell.work.id}`} work={cell.work} say={say} /> : null}
         {cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} cell={cell} act={act} say={say} /> : null}
         {cell ? <HandOut me={me} leads={leads} cell={cell} sections={sections} act={act} /> : null}
-        {cell && mayPrint.length ? <Prints key={cell.work.id} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
+        {cell && mayPrint.length ? <Prints key={`prints ${cell.work.id}`} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
         {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
         {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>

@@ -14,7 +14,7 @@ export function importSentence(view: ImportView): string {
     return kind === 'work' ? words.score.laid(work.title, work.parts.length) : kind === 'parts' ? words.imports.added(work.title, work.parts.length) : words.score.corrected(notes.kept, notes.added, notes.removed);
   }
   if (step === 'stopped') return words.imports.stopped(name);
-  if (step === 'refused') return words.score.notLaid(name) + (trouble ? troubleText(new Refused(trouble, 422)) : '');
+  if (step === 'refused') return (files.length === 1 ? words.score.notLaid(name) : `${words.imports.noneOf(files.length)} `) + (trouble ? troubleText(new Refused(trouble, 422)) : '');
   if (step === 'waiting') return words.imports.turn(name);
   if (step === 'laying') return kind === 'edition' ? words.imports.aligning(name) : words.imports.placing(name);
   if (step === 'keeping') return words.imports.keeping(name);
