@@ -84,7 +84,7 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
           </button>
         )}
         <Past desk={desk} measure={measure} />
-        <Misprint key={measure} desk={desk} measure={measure} />
+        <Misprint key={`misprint ${measure}`} desk={desk} measure={measure} />
       </div>
     </section>
   );
