@@ -25,6 +25,16 @@ export function placeIn(section: Pick<SectionView, 'seats' | 'principal'>, perso
   return seat !== null || principal ? { principal, seat } : null;
 }
 
+/** Whether a person is the principal of a section as it sits; of no section, nobody is. Example: `leads(section, ada.id)`. */
+export function leads(section: Pick<SectionView, 'seats' | 'principal'> | null | undefined, person: string): boolean {
+  return section?.principal?.id === person;
+}
+
+/** The seats of a section as it sits, front to back; none where there is no section. Example: `seatsOf(section)` is ["1o", "1i"]. */
+export function seatsOf(section: Pick<SectionView, 'seats'> | null | undefined): SeatId[] {
+  return section?.seats.map(({ seat }) => seat) ?? [];
+}
+
 /** Ids of the sections in which a person has a part in one programme. Example: `sectionsOf(shelf.sections, programme.seatings, ada.id)`. */
 export function sectionsOf(sections: readonly SectionView[], seatings: readonly ProgrammeSeating[], person: string): string[] {
   return sections.filter((section) => placeIn(seatedIn(section, seatings), person)).map(({ id }) => id);

@@ -1,10 +1,8 @@
-import { factsOf } from '../../core/agreement/facts.ts';
 import { offerOn } from '../../core/archive/offer.ts';
 import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { BroughtIn } from '../../core/archive/wire.ts';
-import type { Authority } from '../operations/authority.ts';
+import { partNow, type House } from '../operations/partNow.ts';
 import type { Asker } from '../store/partLog.ts';
-import type { Store } from '../store/store.ts';
 import { layMarks } from './layMarks.ts';
 
 interface Wish {
@@ -19,15 +17,14 @@ interface Wish {
 const because = ({ ensemble, conductor, season }: KeptSet): string => `As played in ${season} under ${conductor} (${ensemble})`;
 
 /** Lays the marks of an earlier season on every part of a work that has the same music. */
-export async function bringIn({ store, authority }: { store: Store; authority: Authority }, { set, work, ink, asking, asker }: Wish): Promise<BroughtIn> {
+export async function bringIn(house: House, { set, work, ink, asking, asker }: Wish): Promise<BroughtIn> {
   const brought: BroughtIn = { parts: [] };
-  for (const part of await store.library.partsOf(work)) {
-    const section = part.section === null ? null : await store.sections.byId(part.section);
-    const facts = factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []);
+  for (const part of await house.store.library.partsOf(work)) {
+    const { facts } = await partNow(house, part);
     const offer = offerOn(set.parts, part.content, facts);
     if (!offer) continue;
     const { marks, left } = offer;
-    const laid = await layMarks(authority, { part: part.id, notes: facts.notes, marks, why: because(set), ink, asking, asker });
+    const laid = await layMarks(house.authority, { part: part.id, notes: facts.notes, marks, why: because(set), ink, asking, asker });
     brought.parts.push({ id: part.id, name: part.content.name, ...laid, marks: marks.length, left });
   }
   return brought;

@@ -1,4 +1,5 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
+import { seatsOf } from '../../core/agreement/seating.ts';
 import { keptMarks, type KeptPart, type KeptSet, type KeptUnder } from '../../core/archive/keptSet.ts';
 import type { StoredPart } from '../store/library.ts';
 import type { Store } from '../store/store.ts';
@@ -16,8 +17,8 @@ export async function wholeLog(store: Store, part: string, upTo = Infinity): Pro
 }
 
 async function keptPart(store: Store, part: StoredPart): Promise<KeptPart> {
-  const section = part.section === null ? null : await store.sections.byId(part.section);
-  return { content: part.content, section: section?.name ?? null, seats: section?.seats.map(({ seat }) => seat) ?? [], log: await wholeLog(store, part.id) };
+  const section = await store.sections.ofPart(part.id);
+  return { content: part.content, section: section?.name ?? null, seats: seatsOf(section), log: await wholeLog(store, part.id) };
 }
 
 /** The marks of a work as a set to be kept: every part something is inked in on. null when there is no such work, or nothing is inked in. */

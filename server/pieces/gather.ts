@@ -1,4 +1,5 @@
 import { inForce } from '../../core/agreement/inForce.ts';
+import { seatsOf } from '../../core/agreement/seating.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { packed } from '../jobs/checkPiece.ts';
 import type { Authority } from '../operations/authority.ts';
@@ -21,7 +22,7 @@ export async function gather({ store, authority }: { store: Store; authority: Au
     const [part, current] = [await store.library.part(id), await authority.current(id)];
     if (!part || !current) continue;
     const section = await store.sections.ofPart(id);
-    const seats = section?.seats.map(({ seat }) => seat) ?? [];
+    const seats = seatsOf(section);
     const { name } = part.content;
     const order = { id, name, part: part.content, seats, marks: inForce(current.state, seats), settings: section?.settings ?? {}, mutes: current.state.mutes };
     gathered.push({ id, name, head: current.state.seq, packed: packed(order) });

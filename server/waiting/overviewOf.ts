@@ -1,19 +1,13 @@
 import { factsOf } from '../../core/agreement/facts.ts';
-import { seatedIn } from '../../core/agreement/seating.ts';
+import { seatedIn, seatsOf } from '../../core/agreement/seating.ts';
 import { changedMeasures, sinceHandedOut } from '../../core/agreement/sinceHandedOut.ts';
 import { emptyState } from '../../core/agreement/state.ts';
 import type { SectionView, ProgrammeView } from '../../core/agreement/wire/http.ts';
 import type { ProgrammeOverview, SinceView } from '../../core/agreement/wire/overview.ts';
 import { deadlinesOf } from '../../core/season/deadlines.ts';
 import { nextDue, waitedFor } from '../../core/season/late.ts';
-import type { Authority } from '../operations/authority.ts';
+import { partNow, type House } from '../operations/partNow.ts';
 import type { StoredPart } from '../store/library.ts';
-import type { Store } from '../store/store.ts';
-
-interface House {
-  store: Store;
-  authority: Authority;
-}
 
 type PartOfWork = ProgrammeView['works'][number]['parts'][number];
 
@@ -24,7 +18,7 @@ async function standing({ store, authority }: House, part: PartOfWork, section: 
   const out = state.handedOut?.seq;
   // The music is fetched only where something was inked in since.
   const stored = out !== undefined && state.ink.some(({ inked }) => inked.seq > out) ? await store.library.part(part.id) : null;
-  const changes = stored ? sinceHandedOut(state, factsOf(stored.content, section?.seats.map(({ seat }) => seat) ?? [])) : [];
+  const changes = stored ? sinceHandedOut(state, factsOf(stored.content, seatsOf(section))) : [];
   return { waitedFor: waitedFor(state, section), changed: changedMeasures(changes, null).length };
 }
 
@@ -41,10 +35,9 @@ export async function overviewOf(house: House, programme: ProgrammeView, today: 
 }
 
 /** What has changed in one part since it was handed out, with places as they are printed. */
-export async function sinceOf({ store, authority }: House, part: StoredPart): Promise<SinceView> {
-  const [section, current] = await Promise.all([store.sections.ofPart(part.id), authority.current(part.id)]);
-  const { state } = current!;
-  const changes = sinceHandedOut(state, factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []));
+export async function sinceOf(house: House, part: StoredPart): Promise<SinceView> {
+  const { state, facts } = await partNow(house, part);
+  const changes = sinceHandedOut(state, facts);
   return {
     at: state.handedOut?.at ?? null,
     changes: changes.map((change) => {

@@ -2,9 +2,8 @@ import { placeIn, seatedIn } from '../../core/agreement/seating.ts';
 import { waitsFor, type Waiting } from '../../core/agreement/waiting/waitsFor.ts';
 import type { WaitingView } from '../../core/agreement/wire/http.ts';
 import { firstDay } from '../../core/season/days.ts';
-import type { Authority } from '../operations/authority.ts';
+import type { House } from '../operations/partNow.ts';
 import { rolesOf } from '../store/rolesOf.ts';
-import type { Store } from '../store/store.ts';
 
 /** What waits in one part, and what decides when it is told. */
 export interface WaitingPart {
@@ -12,11 +11,6 @@ export interface WaitingPart {
   head: number;
   /** ISO day. */
   firstRehearsal: string | null;
-}
-
-interface House {
-  store: Store;
-  authority: Authority;
 }
 
 const measuresOf = (one: Waiting): number[] => (one.kind === 'named' ? [one.measure] : [one.measure, one.from]);

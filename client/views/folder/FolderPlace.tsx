@@ -1,5 +1,5 @@
 import { useEffect, useState, type ReactNode } from 'react';
-import { placeIn, seatedIn } from '../../../core/agreement/seating.ts';
+import { leads, placeIn, seatedIn } from '../../../core/agreement/seating.ts';
 import { firstDay } from '../../../core/season/days.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
@@ -76,9 +76,9 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   }, [inHand]);
   useFolderKeys(cells, cell?.part.id ?? null, (id) => (say(null), choose(id)));
   const sectionFor = (part: Cell['part'] | undefined) => sections.find(({ id }) => id === part?.section?.id);
-  const isLed = (section: SectionView | undefined) => me.librarian || (section !== undefined && placeIn(section, me.id)?.principal === true);
+  const isLed = (section: SectionView | undefined) => me.librarian || leads(section, me.id);
   const section = sectionFor(cell?.part);
-  const leads = isLed(section);
+  const led = isLed(section);
   const mayPrint = cell?.work.parts.filter((part) => isLed(sectionFor(part))) ?? [];
   const hint = useHint(me.id, ['part'], ['programme']);
   const gone = !programme;
@@ -96,15 +96,15 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
         {cell ? <WholePiece key={`whole ${cell.work.id}`} work={cell.work} say={say} /> : null}
-        {cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} cell={cell} act={act} say={say} /> : null}
-        {cell ? <HandOut me={me} leads={leads} cell={cell} sections={sections} act={act} /> : null}
+        {cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} sections={sections} cell={cell} act={act} say={say} /> : null}
+        {cell ? <HandOut me={me} leads={led} cell={cell} sections={sections} act={act} /> : null}
         {cell && mayPrint.length ? <Prints key={`prints ${cell.work.id}`} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
         {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
         {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
-        tools={programme ? <FolderTools me={me} cell={cell ?? null} leads={leads} laying={laying} act={act} say={say} /> : null}
+        tools={programme ? <FolderTools me={me} cell={cell ?? null} leads={led} laying={laying} act={act} say={say} /> : null}
       />
     </>
   );

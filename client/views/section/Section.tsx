@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
+import { seatsOf } from '../../../core/agreement/seating.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce } from '../../../core/agreement/inForce.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
@@ -42,7 +43,7 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
   const { view, snapshot } = opened;
   const { state } = snapshot;
   useFolderOf(view.work.id);
-  const seats = useMemo(() => section.seats.map(({ seat }) => seat), [section]);
+  const seats = useMemo(() => seatsOf(section), [section]);
   const index = useMemo(() => indexPart(view.part), [view.part]);
   const facts = useMemo(() => factsOf(view.part, seats), [view.part, seats]);
   const standing = useMemo(() => ({ seats, marks: inForce(state, seats), settings: section.settings }), [seats, state, section.settings]);

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useMemo, useReducer, useState } from 'react';
 import { CheckSettings } from '../../../core/check/settings.ts';
+import { seatsOf } from '../../../core/agreement/seating.ts';
 import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce as inForceOf } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
@@ -33,7 +34,7 @@ import { withDraft } from './standing.ts';
 /** Puts the part, the agreement, the pencil and the checker together on one stand. `measure`, `open`: where the address points, and whether the measure stands open there. */
 export function useDesk({ me, view, session, snapshot }: OpenedPart, { measure, open }: Pick<Extract<Place, { at: 'stand' }>, 'measure' | 'open'>): Desk {
   const index = useMemo(() => indexPart(view.part), [view.part]);
-  const seats = useMemo(() => view.section?.seats.map(({ seat }) => seat) ?? [], [view.section]);
+  const seats = useMemo(() => seatsOf(view.section), [view.section]);
   const facts = useMemo(() => factsOf(view.part, seats), [view.part, seats]);
   const walk = useMemo(() => ({ ids: index.walk, measureOf: (id: string) => facts.notes.get(id) ?? 0 }), [index, facts]);
   const measureOf = (id: string) => facts.notes.get(id);

@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { type CarriedView, SettleBody } from '../../../core/agreement/wire/http.ts';
-import { placeIn } from '../../../core/agreement/seating.ts';
+import { leads } from '../../../core/agreement/seating.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
 import { signedIn } from '../session.ts';
@@ -45,8 +45,7 @@ export function carriedRoutes(app: FastifyInstance, deps: Deps): void {
     const part = idOf(request.params);
     const { revision, key, how } = read(SettleBody, request.body);
     const section = await sections.ofPart(part);
-    const leads = section !== null && placeIn(section, person.id)?.principal;
-    if (!person.librarian && !leads) throw trouble(403, 'NOT_YOUR_ROLE', 'Nothing was changed: this is for the principal and the librarian.');
+    if (!person.librarian && !leads(section, person.id)) throw trouble(403, 'NOT_YOUR_ROLE', 'Nothing was changed: this is for the principal and the librarian.');
     const settled = how && { how, by: person.id, name: person.name, at: deps.now().toISOString() };
     if (!(await library.settle(part, revision, key, settled))) throw notFound('earlier edition of this part');
     return { ok: true };

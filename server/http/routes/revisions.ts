@@ -1,12 +1,12 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { difference } from '../../../core/agreement/difference.ts';
-import { factsOf } from '../../../core/agreement/facts.ts';
 import { inForce, type MarkInForce } from '../../../core/agreement/inForce.ts';
 import { inkAt, revisionsOf } from '../../../core/agreement/revisions.ts';
 import type { AgreementState, PartFacts } from '../../../core/agreement/state.ts';
 import type { DifferenceView, RevisionsView, RevisionView } from '../../../core/agreement/wire/revisions.ts';
 import { wholeLog } from '../../archive/keepWork.ts';
+import { partNow } from '../../operations/partNow.ts';
 import { attachment } from '../attachment.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
@@ -19,13 +19,12 @@ const At = z.object({ seq: Seq });
 const Between = z.object({ from: Seq, to: Seq });
 
 export function revisionRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, sections } = deps.store;
+  const { library } = deps.store;
 
   async function partOf(params: unknown) {
     const part = await library.part(idOf(params));
     if (!part) throw notFound('part');
-    const [current, section] = await Promise.all([deps.authority.current(part.id), part.section ? sections.byId(part.section) : null]);
-    return { part, state: current!.state, facts: factsOf(part.content, section?.seats.map(({ seat }) => seat) ?? []) };
+    return { part, ...(await partNow(deps, part)) };
   }
 
   /** Ink alone tells what stood then; nothing of the log has to be read again. */

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import type { Me } from '../../../../core/agreement/wire/http.ts';
+import { leads } from '../../../../core/agreement/seating.ts';
+import type { Me, SectionView } from '../../../../core/agreement/wire/http.ts';
 import { fetchOffers } from '../../../library/archive.ts';
 import { useLoaded } from '../../../library/useLoaded.ts';
 import { Fold } from '../../../ui/Fold.tsx';
@@ -11,12 +12,12 @@ import { Offer } from './Offer.tsx';
 import { PutBy } from './PutBy.tsx';
 import { Travel } from './Travel.tsx';
 
-/** What the work in hand brings from earlier seasons and takes to later ones; its bows carried across the sections; its wrong notes. */
-export function Reuse({ me, cell, act, say }: { me: Me; cell: Cell; act: Act; say(sentence: string): void }): ReactNode {
+/** What the work in hand brings from earlier seasons and takes to later ones; its bows carried across the sections; its wrong notes. `sections`: as they sit in the programme. */
+export function Reuse({ me, sections, cell, act, say }: { me: Me; sections: readonly SectionView[]; cell: Cell; act: Act; say(sentence: string): void }): ReactNode {
   const { work, part } = cell;
   const offers = useLoaded(`offers ${work.id}`, () => fetchOffers(work.id));
-  const leads = me.memberships.some(({ section, role }) => role === 'principal' && work.parts.some((one) => one.section?.id === section));
-  const mayLay = me.librarian || leads;
+  const led = sections.some((section) => leads(section, me.id) && work.parts.some((one) => one.section?.id === section.id));
+  const mayLay = me.librarian || led;
   const actAnd = (working: () => Promise<string | null | void>) =>
     act(async () => {
       const sentence = await working();
@@ -26,7 +27,7 @@ export function Reuse({ me, cell, act, say }: { me: Me; cell: Cell; act: Act; sa
   return (
     <section className="reuse rows" aria-labelledby="reuse">
       <h2 id="reuse">{words.reuse.title(work.title)}</h2>
-      {offers.value?.map((offer) => <Offer key={offer.id} work={work} offer={offer} mayLay={mayLay} mayInk={leads} act={act} say={say} />)}
+      {offers.value?.map((offer) => <Offer key={offer.id} work={work} offer={offer} mayLay={mayLay} mayInk={led} act={act} say={say} />)}
       {offers.value?.length === 0 ? <p className="none">{words.reuse.nothing}</p> : null}
       {me.librarian ? (
         <Fold word={words.reuse.putBy} of="put-by">
