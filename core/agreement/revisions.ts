@@ -74,3 +74,11 @@ export interface InkPlace {
 export function inkAt(state: AgreementState, seq: number): InkPlace[] {
   return state.ink.flatMap((one, ink) => (one.inked.seq <= seq && (one.superseded === null || one.superseded.seq > seq) ? [{ ink, one }] : []));
 }
+
+/**
+ * A state with the ink that stood after `seq` rows and nothing laid over it, for `inForce` and `marksFor`; everything else is as in `state`.
+ * Example: `inForce(stoodAt(state, handedOut.seq), seats)` is what stands on the parts handed out.
+ */
+export function stoodAt(state: AgreementState, seq: number): AgreementState {
+  return { ...state, ink: inkAt(state, seq).map(({ one }) => ({ ...one, superseded: null })) };
+}

@@ -2,7 +2,8 @@ import type { MarkValue } from '../music/mark.ts';
 import type { SeatId, Seats } from '../music/seat.ts';
 import { canonical } from './canonical.ts';
 import { inForce, marksFor } from './inForce.ts';
-import type { AgreementState, PartFacts, StandingMark } from './state.ts';
+import { stoodAt } from './revisions.ts';
+import type { AgreementState, PartFacts } from './state.ts';
 
 /** What has become of one note on the parts of some seats since they were handed out. */
 export interface LateChange {
@@ -14,11 +15,6 @@ export interface LateChange {
   gone: MarkValue[];
   /** In force and not on the printed part. */
   fresh: MarkValue[];
-}
-
-/** Ink as it stood after row `seq` of the log. */
-function inkAt(ink: readonly StandingMark[], seq: number): StandingMark[] {
-  return ink.filter(({ inked }) => inked.seq <= seq).map((one) => (one.superseded && one.superseded.seq > seq ? { ...one, superseded: null } : one));
 }
 
 /** Where a section has no seats yet, everybody plays from a part like this one's. */
@@ -45,7 +41,7 @@ export function sinceHandedOut(state: AgreementState, facts: PartFacts): LateCha
   const { handedOut } = state;
   if (!handedOut) return [];
   const seats = facts.seats.length ? facts.seats : ANYBODY;
-  const printed = { ...state, ink: inkAt(state.ink, handedOut.seq) };
+  const printed = stoodAt(state, handedOut.seq);
   const found = new Map<string, LateChange & { seats: SeatId[] }>();
   for (const seat of seats) {
     const [before, now] = [valuesByNote(printed, seat, seats, facts), valuesByNote(state, seat, seats, facts)];

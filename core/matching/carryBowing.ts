@@ -2,7 +2,7 @@ import { bowEvents, type Voice } from '../bowing/events.ts';
 import { strokesOf } from '../bowing/strokes.ts';
 import { type BowAtEvent, bowsOnLine } from '../check/bowsOnLine.ts';
 import { isForAll, type NoteMarks, seatMarks } from '../check/seatMarks.ts';
-import { type Mark, slotOf } from '../music/mark.ts';
+import { isOfTheBow, type Mark } from '../music/mark.ts';
 import type { Part } from '../music/part.ts';
 import type { SeatId } from '../music/seat.ts';
 import { tempoMap } from '../music/seconds.ts';
@@ -41,7 +41,6 @@ export interface Carried {
   left: LeftBehind[];
 }
 
-const BOWINGS: readonly string[] = ['bow', 'change', 'retake', 'hooked', 'slur'];
 const SIGNS = ['retake', 'hooked'] as const;
 
 interface Side {
@@ -111,7 +110,7 @@ function carrySlur(begins: boolean, there: NoteMarks, to: Side, event: LineEvent
 function leftFirst({ marks, seats }: MarkedPart, side: Side): LeftBehind[] {
   const [begin, end] = [side.events[0]!.first, side.events.at(-1)!.last];
   const heads = new Map(side.voice.slice(begin, end + 1).map(({ head }) => [head.id, head]));
-  const narrow = marks.filter((mark) => heads.has(mark.note) && BOWINGS.includes(slotOf(mark.value)) && !isForAll(mark, seats));
+  const narrow = marks.filter((mark) => heads.has(mark.note) && isOfTheBow(mark.value) && !isForAll(mark, seats));
   const graces = [...heads.values()].filter(({ id, grace }) => grace && hasSigns(side.on(id)));
   return [...[...new Set(narrow.map(({ note }) => note))].map((note): LeftBehind => ({ note, why: 'seats' })), ...graces.map(({ id }): LeftBehind => ({ note: id, why: 'grace' }))];
 }

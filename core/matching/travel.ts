@@ -2,7 +2,7 @@ import { playedAnywhere } from './anywhere.ts';
 import { carryBowing, type MarkedPart } from './carryBowing.ts';
 import { playedTogether } from './together.ts';
 import type { Likeness, Run } from './run.ts';
-import { excludes, type Mark, type Slot, slotOf } from '../music/mark.ts';
+import { excludes, isOfTheBow, type Mark } from '../music/mark.ts';
 
 /** Notes in a row that count as the same music where nobody looks first. Chosen, not measured. */
 const LEAST = { unison: 6, rhythm: 16 };
@@ -21,12 +21,10 @@ export interface Travelled {
   marks: Mark[];
 }
 
-const BOWINGS: readonly Slot[] = ['bow', 'change', 'retake', 'hooked', 'slur'];
-
 /** Printed slurs alone are no reason to bow another section otherwise. */
 const isBowed = (marks: readonly Mark[], { notes }: Run): boolean => {
   const here = new Set(notes.map(([note]) => note));
-  return marks.some(({ note, value }) => here.has(note) && BOWINGS.includes(slotOf(value)));
+  return marks.some(({ note, value }) => here.has(note) && isOfTheBow(value));
 };
 
 const keyOf = ({ a, b, notes }: Run): string => `${a.line}.${a.first}-${b.line}.${b.first}-${notes.length}`;

@@ -57,6 +57,13 @@ export function slotOf(value: MarkValue): Slot {
   return value.kind === 'none' ? value.slot : value.kind;
 }
 
+const BOWING: readonly Slot[] = ['bow', 'change', 'retake', 'hooked', 'slur'];
+
+/** Whether a mark, or what it rubs out, is about the bow: strokes, changes, retakes, hooks and slurs. Example: `isOfTheBow({ kind: 'retake' })`. */
+export function isOfTheBow(value: MarkValue): boolean {
+  return BOWING.includes(slotOf(value));
+}
+
 /** Key of a slot: several bow changes may stand on one long note, each at its own time. Example: a change after 3/2 quarters is "change@3/2". */
 export function slotKey(value: MarkValue): string {
   if (value.kind === 'change') return `change@${value.after}`;

@@ -1,8 +1,7 @@
-import { stringify } from 'csv-stringify/sync';
 import type { Change } from '../../core/agreement/changeList.ts';
 import type { Part } from '../../core/music/part.ts';
-import { pitchName } from '../../core/music/pitch.ts';
 import type { Seats } from '../../core/music/seat.ts';
+import { pitchesOf, sheet } from './sheet.ts';
 
 const COLUMNS = ['measure', 'printed number', 'note', 'what', 'seats', 'who', 'when', 'why', 'standing'] as const;
 type Row = Record<(typeof COLUMNS)[number], string>;
@@ -15,26 +14,23 @@ function standing(change: Change): string {
 }
 
 function rowsOf(changes: readonly Change[], part: Part): Row[] {
-  const notes = new Map(part.measures.flatMap((measure) => measure.notes.map((note) => [note.id, note] as const)));
-  return changes.map((change) => {
-    const pitch = notes.get(change.note)?.pitch;
-    return {
-      measure: String(change.measure),
-      'printed number': part.measures[change.measure - 1]?.number ?? '',
-      note: pitch ? pitchName(pitch) : '',
-      what: change.what,
-      seats: seatWords(change.seats),
-      who: change.who,
-      when: `${change.when.slice(0, 16).replace('T', ' ')} UTC`,
-      why: change.why,
-      standing: standing(change),
-    };
-  });
+  const pitchOf = pitchesOf(part);
+  return changes.map((change) => ({
+    measure: String(change.measure),
+    'printed number': part.measures[change.measure - 1]?.number ?? '',
+    note: pitchOf(change.note),
+    what: change.what,
+    seats: seatWords(change.seats),
+    who: change.who,
+    when: `${change.when.slice(0, 16).replace('T', ' ')} UTC`,
+    why: change.why,
+    standing: standing(change),
+  }));
 }
 
-/** For a spreadsheet: with a byte order mark so that it reads UTF-8, and with texts that it would take for formulas made plain. */
+/** For a spreadsheet: a line a mark, in the order of the music. */
 export function changesAsCsv(changes: readonly Change[], part: Part): string {
-  return stringify(rowsOf(changes, part), { header: true, columns: [...COLUMNS], bom: true, escape_formulas: true, record_delimiter: 'windows' });
+  return sheet(rowsOf(changes, part), COLUMNS);
 }
 
 const WIDTH = 78;

@@ -1,23 +1,16 @@
-import { stringify } from 'csv-stringify/sync';
 import { erasures } from '../../core/agreement/erasures.ts';
 import type { Revision } from '../../core/agreement/revisions.ts';
 import type { AgreementState, PartFacts } from '../../core/agreement/state.ts';
 import type { ErratumView } from '../../core/archive/erratum.ts';
 import { markWords } from '../../core/music/markWords.ts';
 import type { Part } from '../../core/music/part.ts';
-import { pitchName } from '../../core/music/pitch.ts';
-
-/** For a spreadsheet: with a byte order mark so that it reads UTF-8, and with texts that it would take for formulas made plain. */
-const sheet = (rows: readonly Record<string, string>[], columns: readonly string[]): string => stringify([...rows], { header: true, columns: [...columns], bom: true, escape_formulas: true, record_delimiter: 'windows' });
+import { pitchesOf, sheet } from './sheet.ts';
 
 /** What has to be erased from hired material, a line a mark and desk. */
 export function erasuresAsCsv(state: AgreementState, facts: PartFacts, part: Part, revisions: readonly Revision[]): string {
-  const notes = new Map(part.measures.flatMap((measure) => measure.notes.map((note) => [note.id, note] as const)));
+  const pitchOf = pitchesOf(part);
   const stages = revisions.flatMap(({ seq, stage }) => (stage === null ? [] : [{ seq, stage }]));
-  const rows = erasures(state, facts, stages).map(({ measure, desk, note, one }) => {
-    const pitch = notes.get(note)?.pitch;
-    return { measure: String(measure), 'printed number': part.measures[measure - 1]?.number ?? '', desk: desk === null ? '' : String(desk), note: pitch ? pitchName(pitch) : '', what: markWords(one.mark.value), standing: one.superseded ? 'replaced, still on the paper' : 'holds' };
-  });
+  const rows = erasures(state, facts, stages).map(({ measure, desk, note, one }) => ({ measure: String(measure), 'printed number': part.measures[measure - 1]?.number ?? '', desk: desk === null ? '' : String(desk), note: pitchOf(note), what: markWords(one.mark.value), standing: one.superseded ? 'replaced, still on the paper' : 'holds' }));
   return sheet(rows, ['measure', 'printed number', 'desk', 'note', 'what', 'standing']);
 }
 

@@ -1,4 +1,4 @@
-import type { MarkValue } from '../../music/mark.ts';
+import { isOfTheBow, type MarkValue } from '../../music/mark.ts';
 import { isOutside, type Seats } from '../../music/seat.ts';
 import type { Geometry } from '../geometry.ts';
 import { halfWidthOf, heightOf, type Stroke } from './figures.ts';
@@ -53,7 +53,6 @@ export interface PlacedMarks {
   bottom: number;
 }
 
-const BOWING = new Set(['bow', 'change', 'retake', 'hooked', 'slur']);
 const GAP = { note: 0.75, sign: 0.5 };
 /** How far the tails of letters hang below the line words stand on. */
 const TAIL = 0.45;
@@ -67,8 +66,7 @@ export function markName(value: MarkValue): string {
 /** Inside players' own fingerings stand below, everything about the bow above. */
 function isBelow({ value, seats, below }: ShownMark): boolean {
   if (below) return true;
-  const slot = value.kind === 'none' ? value.slot : value.kind;
-  return seats !== 'all' && !seats.some(isOutside) && !BOWING.has(slot);
+  return seats !== 'all' && !seats.some(isOutside) && !isOfTheBow(value);
 }
 
 function endOf(note: string, geometry: Geometry): number {

@@ -1,4 +1,4 @@
-import { type Mark, type Slot, slotOf } from '../../music/mark.ts';
+import { isOfTheBow, type Mark } from '../../music/mark.ts';
 import type { Part } from '../../music/part.ts';
 import { type ChangedPlace, changedPlaces } from './changedPlaces.ts';
 import { type Apart, editionsApart } from './editionsApart.ts';
@@ -32,7 +32,6 @@ export interface CarriedMarks {
   measures: number[];
 }
 
-const BOWINGS: readonly Slot[] = ['bow', 'change', 'retake', 'hooked', 'slur'];
 
 const measureOf = (part: Part): Map<string, number> => new Map(part.measures.flatMap(({ ordinal, notes }) => notes.map(({ id }): [string, number] => [id, ordinal])));
 
@@ -53,7 +52,7 @@ export function carryMarks(older: Part, newer: Part, marks: readonly Mark[], apa
   for (const mark of marks) {
     const fate = fates.get(mark.note);
     const now = fate?.note ?? null;
-    const isBound = BOWINGS.includes(slotOf(mark.value)) && now !== null && slursHere(mark.note) !== slursThere(now);
+    const isBound = isOfTheBow(mark.value) && now !== null && slursHere(mark.note) !== slursThere(now);
     const why = fate ? (fate.why ?? (isBound ? 'slur' : null)) : 'unknown';
     if (why === null) kept.push({ ...mark, note: now! });
     else lost.push({ mark, measure: here.get(mark.note) ?? null, why, maybe: now === null ? null : { note: now, measure: there.get(now)! } });

@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { difference } from '../../../core/agreement/difference.ts';
 import { inForce, type MarkInForce } from '../../../core/agreement/inForce.ts';
-import { inkAt, revisionsOf } from '../../../core/agreement/revisions.ts';
+import { revisionsOf, stoodAt } from '../../../core/agreement/revisions.ts';
 import type { AgreementState, PartFacts } from '../../../core/agreement/state.ts';
 import type { DifferenceView, RevisionsView, RevisionView } from '../../../core/agreement/wire/revisions.ts';
 import { wholeLog } from '../../archive/keepWork.ts';
@@ -29,7 +29,7 @@ export function revisionRoutes(app: FastifyInstance, deps: Deps): void {
 
   /** Ink alone tells what stood then; nothing of the log has to be read again. */
   const standing = (state: AgreementState, seq: number, facts: PartFacts): MarkInForce[] =>
-    inForce({ ...state, ink: inkAt(state, seq).map(({ one }) => ({ ...one, superseded: null })) }, facts.seats);
+    inForce(stoodAt(state, seq), facts.seats);
 
   app.get('/api/parts/:id/revisions', async (request): Promise<RevisionsView> => {
     await signedIn(deps, request);

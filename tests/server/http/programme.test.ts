@@ -76,6 +76,9 @@ describe('a programme, over HTTP', () => {
     expect((await ask(people.player, 'castVote', { proposal: id, revision: 1, measure: 1, vote: 'for' })).json).toMatchObject({ ok: false, code: 'NOT_YOUR_ROLE' });
     expect((await ask(people.principal, 'castVote', { proposal: id, revision: 1, measure: 1, vote: 'for' })).json.ok).toBe(true);
     expect((await people.librarian.get(`/api/parts/${laid.part}/export?for=2o`)).json).toMatchObject({ code: 'NO_SUCH_SEAT' });
+    const { head } = (await people.guest.get(`/api/parts/${laid.part}/revisions`)).json;
+    const { marks } = (await people.guest.get(`/api/parts/${laid.part}/revisions/${head}`)).json;
+    expect(marks.filter(({ note }: { note: string }) => note === 'P1n1')).toMatchObject([{ value: { finger: 1 }, seats: ['1o'] }, { value: { finger: 3 }, seats: ['1i'] }]);
     const elsewhere = (await people.librarian.post('/api/programmes', { title: 'Autumn' })).json.id;
     const other = (await people.librarian.upload(`/api/programmes/${elsewhere}/works`, 'Violin I:4')).json.work.parts[0].id;
     await people.librarian.put(`/api/parts/${other}/section`, { section: laid.section });

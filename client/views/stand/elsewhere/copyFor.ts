@@ -3,7 +3,7 @@ import { lineOfPart } from '../../../../core/fingering/partLine.ts';
 import { instrumentNamed } from '../../../../core/instruments/instrumentNamed.ts';
 import { carryBowing, type MarkedPart } from '../../../../core/matching/carryBowing.ts';
 import type { Figure } from '../../../../core/matching/figure.ts';
-import { slotOf, type Mark, type MarkValue, type Slot } from '../../../../core/music/mark.ts';
+import { isOfTheBow, type Mark, type MarkValue } from '../../../../core/music/mark.ts';
 import type { Part } from '../../../../core/music/part.ts';
 
 /** What would be laid at one place, and how many fingerings stay behind because they cannot be played there. */
@@ -15,7 +15,6 @@ export interface Copy {
 }
 
 const OF_THE_HAND: readonly MarkValue['kind'][] = ['finger', 'string', 'reach', 'harmonic'];
-const OF_THE_BOW: readonly Slot[] = ['bow', 'change', 'retake', 'hooked', 'slur'];
 
 const forAll = ({ seats }: Mark): boolean => seats === undefined || seats === 'all';
 
@@ -35,7 +34,7 @@ function handOn(part: Part, measure: number, note: string, values: readonly Mark
 }
 
 /** Printed slurs alone are no reason to bow another place otherwise: the bowing is carried where something of it is marked. */
-const isBowed = ({ marks }: MarkedPart, { run }: Figure): boolean => marks.some((mark) => OF_THE_BOW.includes(slotOf(mark.value)) && run.notes.some(([source]) => source === mark.note));
+const isBowed = ({ marks }: MarkedPart, { run }: Figure): boolean => marks.some((mark) => isOfTheBow(mark.value) && run.notes.some(([source]) => source === mark.note));
 
 /** Marks of a figure carried to one place: bows anywhere, what concerns the hand only where it can be played. Only marks for the whole section go along. */
 export function copyFor(from: MarkedPart, figure: Figure): Copy {
