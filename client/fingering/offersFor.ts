@@ -16,7 +16,7 @@ import { withinHandWords } from '../../core/fingering/words/withinHandWords.ts';
 import { instrumentNamed } from '../../core/instruments/instrumentNamed.ts';
 import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
-import { numberOf } from '../library/partIndex.ts';
+import { numberOf } from '../../core/music/printedNumber.ts';
 import { handIn } from './handIn.ts';
 import { passageLine } from './passageLine.ts';
 import { LETTERS, type Offer, type Offers, type Pair, type Question } from './messages.ts';

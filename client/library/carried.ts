@@ -1,4 +1,5 @@
 import { inForce } from '../../core/agreement/inForce.ts';
+import { seatsOf } from '../../core/agreement/seating.ts';
 import type { CarriedView, PartView } from '../../core/agreement/wire/http.ts';
 import type { CarriedMark } from '../../core/agreement/carried.ts';
 import { type Mark, slotOf } from '../../core/music/mark.ts';
@@ -30,7 +31,7 @@ export async function fetchTwoTexts(part: string, revision: number | null): Prom
   return { before, after };
 }
 
-export const marksInForce = ({ state, section }: PartView) => inForce(state, section?.seats.map(({ seat }) => seat) ?? []);
+export const marksInForce = ({ state, section }: PartView) => inForce(state, seatsOf(section));
 
 export const settle = (part: string, revision: number, key: string, how: 'put' | 'leftOut' | null) => sendJson('POST', `/parts/${part}/carried`, { revision, key, how });
 

@@ -1,3 +1,4 @@
+import { seatsOf } from '../../core/agreement/seating.ts';
 import { inForce } from '../../core/agreement/inForce.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
 import type { PartView, Shelf } from '../../core/agreement/wire/http.ts';
@@ -7,7 +8,7 @@ import { fetchPart } from './kept/parts.ts';
 
 /** Another part as a rule or a reader sees it, with what stands in it now. */
 export function asItStands({ id, part, section }: PartView, state: AgreementState): OtherPart {
-  const seats = section?.seats.map(({ seat }) => seat) ?? [];
+  const seats = seatsOf(section);
   return { id, section: part.name, part, seats, marks: inForce(state, seats), settings: section?.settings ?? {} };
 }
 

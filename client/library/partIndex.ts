@@ -39,9 +39,6 @@ export function indexPart(part: Part): PartIndex {
   return { part, walk, notes, first, underSlur };
 }
 
-/** Number as printed, or the ordinal where nothing is printed. */
-export const numberOf = (measure: Measure): string => measure.number || String(measure.ordinal);
-
 /** Ordinal of the measure a person means by a printed number; the first of several. */
 export function findMeasure({ part }: PartIndex, said: string): number | null {
   const wanted = said.trim().toLowerCase();
@@ -50,12 +47,6 @@ export function findMeasure({ part }: PartIndex, said: string): number | null {
     part.measures.find((measure) => measure.rehearsal?.toLowerCase() === wanted) ??
     part.measures.find((measure) => String(measure.ordinal) === wanted);
   return found?.ordinal ?? null;
-}
-
-/** Where in its note a change lies, from 0 (as it begins) to 1. */
-export function shareOf(after: ExactTime, { duration }: Note): number {
-  const whole = quarters(duration);
-  return whole > 0 ? Math.min(1, quarters(after) / whole) : 0;
 }
 
 /** `after` moved by `step`, kept inside the note. */

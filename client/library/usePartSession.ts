@@ -1,4 +1,5 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
+import { seatsOf } from '../../core/agreement/seating.ts';
 import { factsOf } from '../../core/agreement/facts.ts';
 import type { Me, PartView } from '../../core/agreement/wire/http.ts';
 import { systemClock } from '../agreement/clock.ts';
@@ -20,7 +21,7 @@ export interface OpenedPart {
 
 const viewOf = (view: PartView, me: Me) => ({
   state: view.state,
-  facts: factsOf(view.part, view.section?.seats.map(({ seat }) => seat) ?? []),
+  facts: factsOf(view.part, seatsOf(view.section)),
   me: { id: me.id, name: me.name, roles: view.roles, seat: view.seat },
 });
 

@@ -4,6 +4,7 @@ import { words } from '../words/words.ts';
 import { rememberAddress, rememberFolder, rememberPart, useRemembered } from './remembered.ts';
 
 const ORDER = ['shelf', 'folder', 'stand', 'section'] as const;
+const BY_DIGIT = [...ORDER, 'archive'] as const;
 
 /** Shelf, Folder, Stand, Section: always bottom left, Alt+1 to 4; the archive, seldom gone to, is Alt+5 and a link on the shelf. A place not yet visited leads nowhere. */
 export function Places({ here }: { here: Place }): ReactNode {
@@ -16,8 +17,8 @@ export function Places({ here }: { here: Place }): ReactNode {
   }, [here]);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
-      const place = event.altKey ? ORDER[Number(/^Digit([1-4])$/.exec(event.code)?.[1] ?? 0) - 1] : undefined;
-      const target: Place | undefined = event.altKey && event.code === 'Digit5' ? { at: 'archive' } : place && known[place];
+      const place = event.altKey ? BY_DIGIT[Number(/^Digit([1-5])$/.exec(event.code)?.[1] ?? 0) - 1] : undefined;
+      const target = place && known[place];
       if (!target) return;
       event.preventDefault();
       go(target);

@@ -1,10 +1,12 @@
 import { useSyncExternalStore } from 'react';
 import { go, type Place } from '../router.ts';
 
-type Known = Partial<Record<'shelf' | 'folder' | 'stand' | 'section', Place>>;
+type Known = Partial<Record<'shelf' | 'folder' | 'stand' | 'section' | 'archive', Place>>;
 
 const KEY = 'bowline/places';
 const LAST = 'bowline/last';
+/** Places everybody knows. */
+const ALWAYS: Known = { shelf: { at: 'shelf' }, archive: { at: 'archive' } };
 const listeners = new Set<() => void>();
 
 /** A window of its own remembers its own places; one that is opened anew begins with those of the last. */
@@ -43,8 +45,8 @@ export function partInHand(): string | null {
 }
 
 /** Goes to a place this window knows; to one it does not know yet leads nothing. */
-export function goPlace(place: keyof Known | 'archive'): void {
-  const target = place === 'shelf' || place === 'archive' ? ({ at: place } as const) : read()[place];
+export function goPlace(place: keyof Known): void {
+  const target = ALWAYS[place] ?? read()[place];
   if (target) go(target);
 }
 
@@ -69,5 +71,5 @@ export function useRemembered(): Known {
     },
     kept,
   );
-  return { ...(text ? read() : {}), shelf: { at: 'shelf' } };
+  return { ...(text ? read() : {}), ...ALWAYS };
 }

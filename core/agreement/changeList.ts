@@ -1,3 +1,4 @@
+import { placesOf } from './facts.ts';
 import { markWords } from '../music/markWords.ts';
 import type { Mark } from '../music/mark.ts';
 import type { Seats } from '../music/seat.ts';
@@ -29,7 +30,7 @@ export interface Change {
  * Example: `changeList(state, factsOf(part, seats)).map(({ measure, what }) => [measure, what])`.
  */
 export function changeList(state: AgreementState, facts: PartFacts): Change[] {
-  const place = new Map([...facts.notes.keys()].map((note, index) => [note, index]));
+  const place = placesOf(facts);
   const rows = state.ink.map((one): Change => ({
     measure: facts.notes.get(one.mark.note) ?? one.measure,
     note: one.mark.note,

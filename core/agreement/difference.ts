@@ -1,3 +1,4 @@
+import { placesOf } from './facts.ts';
 import { slotKey, type MarkValue } from '../music/mark.ts';
 import { isFor, type SeatId, type Seats } from '../music/seat.ts';
 import { canonical } from './canonical.ts';
@@ -50,7 +51,7 @@ export function difference(before: readonly MarkInForce[], after: readonly MarkI
       else found.set(alike, { note, before: was, after: is, seats: [seat] });
     }
   }
-  const place = new Map([...facts.notes.keys()].map((note, index) => [note, index]));
+  const place = placesOf(facts);
   const changes = [...found.values()].flatMap((one): InkChange[] => {
     const measure = facts.notes.get(one.note);
     return measure === undefined ? [] : [{ measure, note: one.note, kind: kindOf(one.before, one.after), before: one.before, after: one.after, seats: together(one.seats, seats) }];

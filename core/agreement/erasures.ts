@@ -1,3 +1,4 @@
+import { placesOf } from './facts.ts';
 import { deskOf, isFor, type SeatId } from '../music/seat.ts';
 import type { AgreementState, PartFacts, StandingMark } from './state.ts';
 
@@ -23,7 +24,7 @@ function handedOut(stages: readonly { seq: number; stage: string }[]): number {
  */
 export function erasures(state: AgreementState, facts: PartFacts, stages: readonly { seq: number; stage: string }[]): Erasure[] {
   const out = handedOut(stages);
-  const place = new Map([...facts.notes.keys()].map((note, index) => [note, index]));
+  const place = placesOf(facts);
   const desksOf = ({ seats }: StandingMark): (number | null)[] => {
     const here = facts.seats.filter((seat: SeatId) => isFor(seats, seat));
     return facts.seats.length ? [...new Set(here.map(deskOf))] : [null];

@@ -11,3 +11,8 @@ export function factsOf(part: Part, seats: readonly SeatId[]): PartFacts {
   const notes = part.measures.flatMap((measure) => measure.notes.filter((note) => !note.rest).map((note) => [note.id, measure.ordinal] as const));
   return { measures: part.measures.length, notes: new Map(notes), seats };
 }
+
+/** Where each note comes in the part, from 0, for putting what is said of notes in the order of the music. Example: `placesOf(facts).get(firstNote)` is 0. */
+export function placesOf({ notes }: PartFacts): Map<string, number> {
+  return new Map([...notes.keys()].map((note, index) => [note, index]));
+}

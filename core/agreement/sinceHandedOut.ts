@@ -1,3 +1,4 @@
+import { placesOf } from './facts.ts';
 import type { MarkValue } from '../music/mark.ts';
 import type { SeatId, Seats } from '../music/seat.ts';
 import { canonical } from './canonical.ts';
@@ -54,7 +55,7 @@ export function sinceHandedOut(state: AgreementState, facts: PartFacts): LateCha
       else found.set(key, { measure: facts.notes.get(note)!, note, seats: [seat], gone, fresh });
     }
   }
-  const order = new Map([...facts.notes.keys()].map((note, index) => [note, index]));
+  const order = placesOf(facts);
   const all = [...found.values()].sort((a, b) => order.get(a.note)! - order.get(b.note)!);
   return all.map((one) => (one.seats.length === seats.length ? { ...one, seats: 'all' } : one));
 }

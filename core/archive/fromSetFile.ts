@@ -1,27 +1,19 @@
 import { canonical } from '../agreement/canonical.ts';
 import type { Part } from '../music/part.ts';
+import { withIds } from '../music/withIds.ts';
 import type { KeptPart, KeptSet } from './keptSet.ts';
 import { asLog, type SetFile } from './setFile.ts';
 import { toSetFile } from './toSetFile.ts';
 
 /**
  * A part whose notes and rests bear the given ids, measure by measure in the order of the document; null where their numbers differ or an id comes twice.
- * Example: `withIds(part, part.measures.map(({ notes }) => notes.map(({ id }) => id)))` equals `part`.
+ * Example: `withKeptIds(part, part.measures.map(({ notes }) => notes.map(({ id }) => id)))` equals `part`.
  */
-export function withIds(part: Part, ids: readonly (readonly string[])[]): Part | null {
+export function withKeptIds(part: Part, ids: readonly (readonly string[])[]): Part | null {
   if (ids.length !== part.measures.length || new Set(ids.flat()).size !== ids.flat().length) return null;
-  const renamed = new Map<string, string>();
-  const measures = part.measures.map((measure, at) => {
-    const notes = measure.notes.map((note, index) => {
-      const id = ids[at]![index] ?? '';
-      renamed.set(note.id, id);
-      return { ...note, id };
-    });
-    return { ...measure, notes };
-  });
   if (part.measures.some(({ notes }, at) => notes.length !== ids[at]!.length)) return null;
-  const named = (id: string): string => renamed.get(id) ?? id;
-  return { ...part, measures, slurs: part.slurs.map(({ from, to }) => ({ from: named(from), to: named(to) })) };
+  const given = ids.flat().values();
+  return withIds(part, () => given.next().value!);
 }
 
 /**
@@ -34,7 +26,7 @@ export function fromSetFile(file: SetFile, read: readonly Part[], bytes: Uint8Ar
   const parts: KeptPart[] = [];
   for (const { id, name, section, seats, notes, log } of file.parts) {
     const source = read.find((part) => part.id === id);
-    const content = source ? withIds({ ...source, name }, notes) : null;
+    const content = source ? withKeptIds({ ...source, name }, notes) : null;
     if (!content) return { ok: false, part: name };
     parts.push({ content, section, seats, log: asLog(log) });
   }

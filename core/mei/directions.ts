@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
 import type { XmlElement } from '../musicxml/element.ts';
-import { escaped } from '../musicxml/escape.ts';
+import { xmlText } from '../musicxml/escape.ts';
 import { valueOf } from './durations.ts';
 import { wordsOf } from './shown.ts';
 
@@ -11,8 +11,6 @@ export interface Direction {
 }
 
 const DYNAMICS = new Set(['pppp', 'ppp', 'pp', 'p', 'mp', 'mf', 'f', 'ff', 'fff', 'ffff', 'sf', 'sfz', 'sffz', 'fz', 'fp', 'sfp', 'rf', 'rfz', 'sfpp', 'pf']);
-
-export const xmlText = (text: string): string => escaped(text, () => true).replace(/"/g, '&quot;');
 
 const typed = (inside: string, placement: string | undefined, more = ''): string => `<direction${placement === 'above' || placement === 'below' ? ` placement="${placement}"` : ''}><direction-type>${inside}</direction-type>${more}</direction>`;
 

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { DIVISIONS, divisionsOf } from './divisions.ts';
-import { xmlText, type Direction } from './directions.ts';
+import type { Direction } from './directions.ts';
+import { xmlText } from '../musicxml/escape.ts';
 import type { LayerEvent } from './layer.ts';
 import { eventXml } from './noteXml.ts';
 import { Spelling } from './pitches.ts';

@@ -8,7 +8,7 @@ import { readMeasures, type ReadMeasure } from './readMeasures.ts';
 import { SignReader } from './signs.ts';
 import { wordsOf } from './shown.ts';
 import { stavesOf, type Staff } from './staves.ts';
-import { xmlText } from './directions.ts';
+import { xmlText } from '../musicxml/escape.ts';
 
 export type FromMei = { ok: true; text: string } | { ok: false; fault: DocumentFault };
 

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import type { XmlElement } from '../musicxml/element.ts';
-import { type Direction, directionXml, wedgeXml, xmlText } from './directions.ts';
+import { type Direction, directionXml, wedgeXml } from './directions.ts';
+import { xmlText } from '../musicxml/escape.ts';
 import { type Hung, nothingHung } from './notations.ts';
 import { type EventPlace, type Places, placesOf } from './places.ts';
 import type { ReadMeasure } from './readMeasures.ts';

@@ -5,6 +5,7 @@ import { layoutOf, type MeasureSource, type PartSource } from './layout.ts';
 import { parseXml } from './parse.ts';
 import { DocumentError } from './fault.ts';
 import { type Edit, splice } from './splice.ts';
+import { xmlText } from './escape.ts';
 import { attributeEdits, attributesText } from './startTag.ts';
 import { borrowedDirections } from './systemDirections.ts';
 
@@ -33,7 +34,7 @@ export function engravingDocument(text: string, partId: string, stored: Part): E
 }
 
 function compose(text: string, source: PartSource, others: readonly PartSource[], stored: Part): string {
-  const id = attribute(source.id);
+  const id = xmlText(source.id);
   const listed = source.listed ? splice(text, attributeEdits(text, source.listed, 'id', id), source.listed.start, source.listed.end) : `<score-part id="${id}"><part-name/></score-part>`;
   const measures = source.measures.map((measure, i) => measureText(text, measure, borrowedDirections(text, measure.content, others.map(({ measures: theirs }) => theirs[i]?.content)), stored.measures[i], i + 1));
   return `<?xml version="1.0" encoding="UTF-8"?>
@@ -47,8 +48,8 @@ ${measures.join('\n')}
 }
 
 function measureText(text: string, { content, number, implicit }: MeasureSource, borrowed: string, stored: Measure | undefined, ordinal: number): string {
-  if (!content) return `<measure number="${attribute(number)}" id="m${ordinal}"/>`;
-  const own = content.name === 'measure' ? attributesText(text, content, ['id']) : ` number="${attribute(number)}"${implicit ? ' implicit="yes"' : ''}`;
+  if (!content) return `<measure number="${xmlText(number)}" id="m${ordinal}"/>`;
+  const own = content.name === 'measure' ? attributesText(text, content, ['id']) : ` number="${xmlText(number)}"${implicit ? ' implicit="yes"' : ''}`;
   const edits: Edit[] = [];
   let note = 0;
   for (const element of content.children) {
@@ -72,8 +73,4 @@ function dropIds(text: string, element: XmlElement, edits: Edit[], id: string | 
     if (hidden.includes(part)) edits.push({ start: part.start, end: part.end, text: '' });
     else dropIds(text, part, edits, null);
   }
-}
-
-function attribute(value: string): string {
-  return value.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
 }

@@ -8,3 +8,6 @@ export function escaped(text: string, expressible: (character: string) => boolea
   const plain = text.replace(ILLEGAL, '').replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
   return Array.from(plain, (character) => (expressible(character) ? character : `&#x${character.codePointAt(0)?.toString(16).toUpperCase()};`)).join('');
 }
+
+/** A text as character data or the value of an attribute of a document in Unicode. Example: `xmlText('Ⅳ & "x"')` is "Ⅳ &amp; &quot;x&quot;". */
+export const xmlText = (text: string): string => escaped(text, () => true).replace(/"/g, '&quot;');

@@ -1,3 +1,4 @@
+import { numberAt } from '../../core/music/printedNumber.ts';
 import { inForce } from '../../core/agreement/inForce.ts';
 import type { PartFacts } from '../../core/agreement/state.ts';
 import type { BroughtIn, TravelView } from '../../core/archive/wire.ts';
@@ -44,7 +45,7 @@ export async function travelView(house: House, work: string, from: string): Prom
     looked && {
       passages: looked.there.flatMap(({ stored, section, passages }) =>
         passages.map(({ key, likeness, from: first, to, marks }) => {
-          const number = (ordinal: number): string => stored.content.measures[ordinal - 1]?.number ?? '';
+          const number = (ordinal: number): string => numberAt(stored.content, ordinal);
           return { key: keyIn(stored.id, key), part: stored.id, name: stored.content.name, section, likeness, from: first, to, numbers: [number(first), number(to)] as [string, string], marks: marks.length };
         }),
       ),

@@ -1,7 +1,7 @@
 import type { Mark, MarkValue } from '../../core/music/mark.ts';
 import { slotOf } from '../../core/music/mark.ts';
-import { engravingDocument, type EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
-import { mergeMarks } from '../../core/musicxml/mergeMarks.ts';
+import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
+import { mergedText } from './mergedText.ts';
 import type { PrintOrder } from './order.ts';
 
 /** A slur is changed in the music itself; every other mark is drawn by us, so that what was printed in its place is only taken away. */
@@ -15,8 +15,6 @@ function underneath({ note, value }: Mark): Mark {
 export const isInTheMusic = ({ value, seats }: PrintOrder['marks'][number]): boolean => value.kind === 'none' || (value.kind === 'slur' && seats === 'all');
 
 /** The part as the engraver gets it: slurs as agreed for everybody on this copy, and nothing printed where a mark of ours will stand. */
-export function markedText(text: string, { part, stored, marks }: Pick<PrintOrder, 'part' | 'stored' | 'marks'>): EngravingDocument {
-  const changes = marks.filter((mark) => mark.value.kind !== 'slur' || mark.seats === 'all').map(underneath);
-  const merged = mergeMarks(text, { parts: [{ part, ids: stored, marks: changes }], superseded: 'hide', expressible: () => true });
-  return merged.ok ? engravingDocument(merged.text, part, stored) : merged;
+export function markedText(text: string, order: Pick<PrintOrder, 'part' | 'stored' | 'marks'>): EngravingDocument {
+  return mergedText(text, order, order.marks.filter((mark) => mark.value.kind !== 'slur' || mark.seats === 'all').map(underneath));
 }

@@ -1,7 +1,7 @@
 import { byNote, type Mark } from '../../core/music/mark.ts';
 import { markWords } from '../../core/music/markWords.ts';
-import { engravingDocument, type EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
-import { mergeMarks } from '../../core/musicxml/mergeMarks.ts';
+import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
+import { mergedText } from './mergedText.ts';
 import type { PrintOrder } from './order.ts';
 
 const STRINGS = ['I', 'II', 'III', 'IV'];
@@ -31,7 +31,6 @@ function withWords(marks: readonly Mark[]): Mark[] {
 }
 
 /** The part with all its marks as MusicXML the engraver turns into MEI. Marks of one seat of several stand like the others. */
-export function textForMei(text: string, { part, stored, marks }: Pick<PrintOrder, 'part' | 'stored' | 'marks'>): EngravingDocument {
-  const merged = mergeMarks(text, { parts: [{ part, ids: stored, marks: withWords(marks) }], superseded: 'hide', expressible: () => true });
-  return merged.ok ? engravingDocument(merged.text, part, stored) : merged;
+export function textForMei(text: string, order: Pick<PrintOrder, 'part' | 'stored' | 'marks'>): EngravingDocument {
+  return mergedText(text, order, withWords(order.marks));
 }

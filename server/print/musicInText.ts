@@ -23,11 +23,11 @@ function runsOf(content: string): Run[] {
   return runs;
 }
 
-const opened = new Map<string, Font>();
+/** By the face itself, which its reader keeps. */
+const opened = new WeakMap<Buffer, Font>();
 
 function musicFont(face: Buffer): Font {
-  const key = `${face.length}`;
-  return opened.get(key) ?? opened.set(key, create(face)).get(key)!;
+  return opened.get(face) ?? opened.set(face, create(face)).get(face)!;
 }
 
 /** A music sign as an outline at (x, y); its em is four staff spaces. */

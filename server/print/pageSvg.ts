@@ -1,6 +1,7 @@
 import { UNITS } from '../../core/engraving/geometry.ts';
 import type { Mm, Paper } from '../../core/print/paper.ts';
-import { drawMarks, escaped } from './drawMarks.ts';
+import { xmlText } from '../../core/musicxml/escape.ts';
+import { drawMarks } from './drawMarks.ts';
 import type { Heading } from './order.ts';
 import { musicInText } from './musicInText.ts';
 import { printable } from './printable.ts';
@@ -34,11 +35,11 @@ interface Words {
   anchor?: 'start' | 'middle' | 'end';
 }
 
-const line = (text: string, { x, y, size, face, anchor = 'start' }: Words): string => (text ? `<text font-family="${face}" font-size="${mm(size)}" x="${mm(x)}" y="${mm(y)}"${anchor === 'start' ? '' : ` text-anchor="${anchor}"`}>${escaped(text)}</text>` : '');
+const line = (text: string, { x, y, size, face, anchor = 'start' }: Words): string => (text ? `<text font-family="${face}" font-size="${mm(size)}" x="${mm(x)}" y="${mm(y)}"${anchor === 'start' ? '' : ` text-anchor="${anchor}"`}>${xmlText(text)}</text>` : '');
 
 function system({ drawing, placed, words, drop, first }: SetSystem, x: Mm, y: Mm, { space, numberOf, musicFace }: PageFrame): string {
   const { top } = drawing.geometry;
-  const number = first > 1 ? `<text class="barno" font-family="Besley Medium" font-size="1.9" x="-0.8" y="${mm(top - 0.6)}" text-anchor="end">${escaped(numberOf(first))}</text>` : '';
+  const number = first > 1 ? `<text class="barno" font-family="Besley Medium" font-size="1.9" x="-0.8" y="${mm(top - 0.6)}" text-anchor="end">${xmlText(numberOf(first))}</text>` : '';
   return `<g class="line" data-first="${first}" transform="translate(${mm(x)} ${mm(y - top * space)}) scale(${space})"><g transform="scale(${1 / UNITS})">${musicInText(printable(drawing.inner, words, drop), musicFace)}</g>${number}<g class="marks">${drawMarks(placed.signs)}</g></g>`;
 }
 

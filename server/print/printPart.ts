@@ -1,3 +1,4 @@
+import { numberAt } from '../../core/music/printedNumber.ts';
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
 import type { ShownMark } from '../../core/engraving/marks/placeMarks.ts';
@@ -39,7 +40,7 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   const rests = turnRests(part, ASSUMED_TEMPO);
   const shown = shownMarks(part, marks);
   const { pages, musicFace } = await setMusic(marked.text, part, shown, sheet, rests);
-  const numberOf = (ordinal: number): string => part.measures[ordinal - 1]?.number || String(ordinal);
+  const numberOf = (ordinal: number): string => numberAt(part, ordinal);
   const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
   const quick = new Set(turns.filter(({ kind }) => kind !== 'good').map(({ page }) => page));
   const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, quick, musicFace };

@@ -1,3 +1,4 @@
+import { numberOf } from '../../core/music/printedNumber.ts';
 import { factsOf } from '../../core/agreement/facts.ts';
 import { seatedIn, seatsOf } from '../../core/agreement/seating.ts';
 import { changedMeasures, sinceHandedOut } from '../../core/agreement/sinceHandedOut.ts';
@@ -43,7 +44,7 @@ export async function sinceOf(house: House, part: StoredPart): Promise<SinceView
     changes: changes.map((change) => {
       const measure = part.content.measures[change.measure - 1]!;
       const notes = measure.notes.filter(({ rest, hidden }) => !rest && !hidden);
-      return { ...change, number: measure.number || String(measure.ordinal), position: notes.findIndex(({ id }) => id === change.note) + 1 };
+      return { ...change, number: numberOf(measure), position: notes.findIndex(({ id }) => id === change.note) + 1 };
     }),
   };
 }

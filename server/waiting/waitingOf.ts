@@ -1,3 +1,4 @@
+import { numberAt } from '../../core/music/printedNumber.ts';
 import { placeIn, seatedIn } from '../../core/agreement/seating.ts';
 import { waitsFor, type Waiting } from '../../core/agreement/waiting/waitsFor.ts';
 import type { WaitingView } from '../../core/agreement/wire/http.ts';
@@ -17,7 +18,7 @@ const measuresOf = (one: Waiting): number[] => (one.kind === 'named' ? [one.meas
 
 async function numbersOf({ store }: House, part: string, waits: readonly Waiting[]): Promise<Record<number, string>> {
   const measures = (await store.library.part(part))?.content.measures ?? [];
-  return Object.fromEntries(waits.flatMap(measuresOf).map((ordinal) => [ordinal, measures[ordinal - 1]?.number || String(ordinal)]));
+  return Object.fromEntries(waits.flatMap(measuresOf).map((ordinal) => [ordinal, numberAt({ measures }, ordinal)]));
 }
 
 /** What waits for a person in the parts of their sections, in the order of the shelf; also parts where nothing does. `since`: last row known, by part. */

@@ -1,7 +1,8 @@
 import type { CarriedMark, CarriedPlace } from '../../../core/agreement/carried.ts';
 import type { Measure, Note } from '../../../core/music/part.ts';
 import type { ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
-import { numberOf, shareOf } from '../../library/partIndex.ts';
+import { numberOf } from '../../../core/music/printedNumber.ts';
+import { shareOfNote } from '../../../core/music/shareOfNote.ts';
 import { words } from '../../words/words.ts';
 
 /** How the measures and notes of one edition are called. */
@@ -35,6 +36,6 @@ export const olderMeasures = (places: readonly CarriedPlace[]): Measure[] => pla
 export function shownOld({ mark: { note, value }, seats, isInk }: CarriedMark, names: Names): ShownMark[] {
   const found = names.found(note);
   if (!found) return [];
-  const share = value.kind === 'change' ? shareOf(value.after, found.note) : 0;
+  const share = value.kind === 'change' ? shareOfNote(value.after, found.note) : 0;
   return [{ note, value, seats, state: isInk ? 'adopted' : 'proposed', ...(share > 0 ? { share } : {}) }];
 }

@@ -1,4 +1,5 @@
 import { useCallback, useMemo, type ReactNode } from 'react';
+import { numberAt } from '../../../core/music/printedNumber.ts';
 import { measuresOf } from '../../../core/agreement/difference.ts';
 import type { PartView } from '../../../core/agreement/wire/http.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
@@ -49,7 +50,7 @@ export function RevisionsPlace({ place }: { place: Extract<Place, { at: 'revisio
     });
   const fault = view.fault ?? known.fault ?? found.fault;
   const score = view.value?.part;
-  const number = (ordinal: number): string => score?.measures[ordinal - 1]?.number || String(ordinal);
+  const number = (ordinal: number): string => numberAt(score ?? { measures: [] }, ordinal);
   const name = (seq: number): string => stateName(states.find((state) => state.seq === seq)!, number);
   const sentence = fault ? troubleText(fault) : found.value ? words.revisions.sum(found.value.changes.length, measuresOf(found.value.changes).length) : words.revisions.fetched;
   const leads = view.value?.roles.includes('principal') ?? false;

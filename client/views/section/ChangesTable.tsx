@@ -3,7 +3,8 @@ import type { SectionPassage } from '../../../core/bowing/sectionBows.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { quarters } from '../../../core/music/time.ts';
 import { beatOf } from '../../../core/music/metre.ts';
-import { numberOf, type PartIndex } from '../../library/partIndex.ts';
+import { numberOf } from '../../../core/music/printedNumber.ts';
+import type { PartIndex } from '../../library/partIndex.ts';
 import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 

@@ -1,7 +1,8 @@
 import type { FormEvent, ReactNode } from 'react';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import type { SeatId } from '../../../core/music/seat.ts';
-import { findMeasure, numberOf, type PartIndex } from '../../library/partIndex.ts';
+import { numberOf } from '../../../core/music/printedNumber.ts';
+import { findMeasure, type PartIndex } from '../../library/partIndex.ts';
 import type { Passage } from '../../router.ts';
 import { Tick } from '../../ui/Tick.tsx';
 import { Fold } from '../../ui/Fold.tsx';

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { seatsOf } from '../../../core/agreement/seating.ts';
 import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { words } from '../../words/words.ts';
 import { desksOf } from './lanes.ts';
@@ -17,7 +18,7 @@ export function SeatList({ section }: { section: SectionView }): ReactNode {
         </tr>
       </thead>
       <tbody>
-        {desksOf(section.seats.map(({ seat }) => seat)).map(({ desk, outside, inside }) => (
+        {desksOf(seatsOf(section)).map(({ desk, outside, inside }) => (
           <tr key={desk}>
             <th scope="row">{desk}</th>
             <td>{name(outside)}</td>

@@ -3,7 +3,7 @@ import type { MarkInForce } from '../../../core/agreement/inForce.ts';
 import type { Proposal } from '../../../core/agreement/state.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import { beatOf } from '../../../core/music/metre.ts';
-import { numberOf } from '../../library/partIndex.ts';
+import { numberOf } from '../../../core/music/printedNumber.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { findingText, whyText } from '../findingText.ts';

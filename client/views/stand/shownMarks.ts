@@ -2,7 +2,8 @@ import type { AgreementState } from '../../../core/agreement/state.ts';
 import { excludes, type Mark, type MarkValue } from '../../../core/music/mark.ts';
 import { isFor, type SeatId, type Seats } from '../../../core/music/seat.ts';
 import type { MarkState, ShownMark } from '../../../core/engraving/marks/placeMarks.ts';
-import { shareOf, type PartIndex } from '../../library/partIndex.ts';
+import { shareOfNote } from '../../../core/music/shareOfNote.ts';
+import type { PartIndex } from '../../library/partIndex.ts';
 
 type Standing = Mark & { seats: Seats };
 
@@ -10,7 +11,7 @@ function shown({ note, value }: Mark, seats: Seats, state: MarkState, index: Par
   const placed = index.notes.get(note);
   if (!placed) return [];
   const after = value.kind === 'change' || value.kind === 'none' ? value.after : undefined;
-  const share = after === undefined ? 0 : shareOf(after, placed.note);
+  const share = after === undefined ? 0 : shareOfNote(after, placed.note);
   return [{ note, value, seats, state, ...(share > 0 ? { share } : {}), ...(rubs ? { rubs } : {}) }];
 }
 

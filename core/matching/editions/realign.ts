@@ -1,5 +1,6 @@
 import { noteIdAt } from '../../music/identity.ts';
 import type { Note, Part } from '../../music/part.ts';
+import { withIds } from '../../music/withIds.ts';
 import type { Apart } from './editionsApart.ts';
 import { editionsApart } from './editionsApart.ts';
 import { fatesOf } from './fates.ts';
@@ -26,18 +27,9 @@ export function realign(next: Part, previous: Part, generation = 1, apart: Apart
   for (const [id, { note, why }] of fatesOf(apart)) if (why === null) old.set(note!, id);
   const taken = new Set(previous.measures.flatMap(({ notes }) => notes.map(({ id }) => id)));
   const before = taken.size;
-  const renamed = new Map<string, string>();
-  const measures = next.measures.map((measure) => {
-    const notes = measure.notes.map((note): Note => {
-      const id = old.get(note.id) ?? freshId(next.id, note, measure.ordinal, generation, taken);
-      renamed.set(note.id, id);
-      return { ...note, id };
-    });
-    return { ...measure, notes };
-  });
-  const named = (id: string) => renamed.get(id) ?? id;
-  const slurs = next.slurs.map(({ from, to }) => ({ from: named(from), to: named(to) }));
-  return { part: { ...next, measures, slurs }, kept: old.size, added: renamed.size - old.size, removed: before - old.size };
+  const part = withIds(next, (note, { ordinal }) => old.get(note.id) ?? freshId(next.id, note, ordinal, generation, taken));
+  const notes = next.measures.reduce((sum, measure) => sum + measure.notes.length, 0);
+  return { part, kept: old.size, added: notes - old.size, removed: before - old.size };
 }
 
 function freshId(part: string, note: Note, measure: number, generation: number, taken: Set<string>): string {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { findMeasure, indexPart, moveInside, numberOf, shareOf } from '../../../client/library/partIndex.ts';
+import { numberOf } from '../../../core/music/printedNumber.ts';
+import { shareOfNote } from '../../../core/music/shareOfNote.ts';
+import { findMeasure, indexPart, moveInside } from '../../../client/library/partIndex.ts';
 import { smallPart } from '../../support/smallPart.ts';
 
 const part = smallPart();
@@ -35,6 +37,6 @@ describe('look-ups of a part', () => {
     expect(moveInside('1/2', '1/2', 1, note)).toBe(1);
     expect(moveInside('3/2', '1/2', 1, note)).toBe('3/2');
     expect(moveInside(0, '1/2', -1, note)).toBe(0);
-    expect([shareOf(1, note), shareOf(0, note), shareOf(1, { ...note, duration: 0 })]).toEqual([0.5, 0, 0]);
+    expect([shareOfNote(1, note), shareOfNote(0, note), shareOfNote(1, { ...note, duration: 0 })]).toEqual([0.5, 0, 0]);
   });
 });

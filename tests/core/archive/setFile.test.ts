@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isAlike, musicPrints, shareOf } from '../../../core/archive/alike.ts';
-import { fromSetFile, withIds } from '../../../core/archive/fromSetFile.ts';
+import { fromSetFile, withKeptIds } from '../../../core/archive/fromSetFile.ts';
 import { keptMarks, type KeptSet } from '../../../core/archive/keptSet.ts';
 import { SetFile } from '../../../core/archive/setFile.ts';
 import { toSetFile } from '../../../core/archive/toSetFile.ts';
@@ -12,7 +12,7 @@ import { Conversation, id, PARTNER, PRINCIPAL } from '../agreement/section.ts';
 /** A part whose ids are those of an older edition, with a finger for all and another for one seat. */
 function kept(): KeptSet {
   const read = smallPart();
-  const content = withIds(read, read.measures.map(({ notes }) => notes.map((note) => `old-${note.id}`)))!;
+  const content = withKeptIds(read, read.measures.map(({ notes }) => notes.map((note) => `old-${note.id}`)))!;
   const seats = seatsFor(4);
   const talk = new Conversation(factsOf(content, seats));
   const finger = (n: 1 | 2, seat?: string[]) => ({ note: 'old-P1n5', value: { kind: 'finger' as const, finger: n }, ...(seat ? { seats: seat } : {}) });
@@ -73,7 +73,7 @@ describe('the same work again', () => {
 
   it('is known by its music whatever its ids, and other music is not', () => {
     const part = smallPart();
-    const renamed = withIds(part, part.measures.map(({ notes }) => notes.map(({ id: name }) => `x${name}`)))!;
+    const renamed = withKeptIds(part, part.measures.map(({ notes }) => notes.map(({ id: name }) => `x${name}`)))!;
     expect(shareOf(musicPrints(part), musicPrints(renamed))).toBe(1);
     const higher = { ...part, measures: part.measures.map((measure) => ({ ...measure, notes: measure.notes.map((note) => ({ ...note, midi: 71 })) })) };
     expect(shareOf(musicPrints(part), musicPrints(higher))).toBe(0);

@@ -1,4 +1,5 @@
 import { useId, useState, type FormEvent, type ReactNode } from 'react';
+import { seatsOf } from '../../../../core/agreement/seating.ts';
 import type { SectionView, WorkView } from '../../../../core/agreement/wire/http.ts';
 import { Fingerings } from '../../../../core/print/fingerings.ts';
 import { PaperName, STAFF } from '../../../../core/print/paper.ts';
@@ -27,8 +28,8 @@ export function Prints({ work, parts, inHand, sections, say }: Props): ReactNode
   const title = useId();
   const [chosen, setChosen] = useState<ReadonlyMap<string, Copies>>(new Map([[inHand, 'section']]));
   const { making, make, stop } = usePrints(work.id, say);
-  const seatsOf = (part: WorkView['parts'][number]) => sections.find(({ id }) => id === part.section?.id)?.seats.map(({ seat }) => seat) ?? [];
-  const copies = parts.filter(({ id }) => chosen.has(id)).map((part) => ({ part: part.id, for: readersFor(chosen.get(part.id)!, seatsOf(part)) }));
+  const seatsIn = (part: WorkView['parts'][number]) => seatsOf(sections.find(({ id }) => id === part.section?.id));
+  const copies = parts.filter(({ id }) => chosen.has(id)).map((part) => ({ part: part.id, for: readersFor(chosen.get(part.id)!, seatsIn(part)) }));
   const count = copies.reduce((sum, one) => sum + one.for.length, 0);
   const turn = (part: string, how: Copies | null) => {
     const next = new Map(chosen);
@@ -48,7 +49,7 @@ export function Prints({ work, parts, inHand, sections, say }: Props): ReactNode
       <p className="quiet">{words.prints.what}</p>
       <form onSubmit={onSubmit}>
         {parts.map((part) => (
-          <CopiesLine key={part.id} name={part.name} seats={seatsOf(part)} copies={chosen.get(part.id) ?? null} onTurn={(how) => turn(part.id, how)} />
+          <CopiesLine key={part.id} name={part.name} seats={seatsIn(part)} copies={chosen.get(part.id) ?? null} onTurn={(how) => turn(part.id, how)} />
         ))}
         <p className="chosen-line"><Choice label={words.prints.form} name="form" options={options(FORMS, words.prints.forms)} first="pdf" /></p>
         <p className="chosen-line"><Choice label={words.prints.paper} name="paper" options={options(PaperName.options, words.prints.papers)} first="a4" /></p>

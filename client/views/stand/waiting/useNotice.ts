@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Me, PartView } from '../../../../core/agreement/wire/http.ts';
 import type { PartSnapshot } from '../../../agreement/session.ts';
-import { numberOf } from '../../../library/partIndex.ts';
+import { numberOf } from '../../../../core/music/printedNumber.ts';
 import { noticeOf } from './noticeOf.ts';
 
 export interface NoticeOnStand {

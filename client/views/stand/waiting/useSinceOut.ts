@@ -3,7 +3,7 @@ import { changedMeasures, sinceHandedOut, type LateChange } from '../../../../co
 import type { AgreementState, PartFacts } from '../../../../core/agreement/state.ts';
 import type { PartView } from '../../../../core/agreement/wire/http.ts';
 import { isFor } from '../../../../core/music/seat.ts';
-import { numberOf } from '../../../library/partIndex.ts';
+import { numberOf } from '../../../../core/music/printedNumber.ts';
 import { words } from '../../../words/words.ts';
 
 /** What has changed on my part since it was handed out, on anybody's where I have no seat; said once, when the part is opened. `say` stays the same from drawing to drawing. */

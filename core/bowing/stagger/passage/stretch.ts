@@ -1,3 +1,4 @@
+import { numberAt } from '../../../music/printedNumber.ts';
 import type { Measure } from '../../../music/part.ts';
 import type { BowEvent, Voice } from '../../events.ts';
 import { isTremolo, type Stroke } from '../../strokes.ts';
@@ -59,6 +60,6 @@ export function stretchOf(voices: readonly Voice[], printed: readonly (readonly 
   while (from > 0 && goesOn(voice, from - 1)) from--;
   while (goesOn(voice, to)) to++;
   const stretch = { voice: index, from, to };
-  const refusal = refusalIn(voice, stretch, printed[index]!, ({ measure }) => measures[measure - 1]!.number || String(measure));
+  const refusal = refusalIn(voice, stretch, printed[index]!, ({ measure }) => numberAt({ measures }, measure));
   return refusal ? { refusal } : { stretch };
 }
