@@ -63,6 +63,11 @@ export class Finger {
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) => glass.send('Input.dispatchTouchEvent', { type, touchPoints: points });
     await touch('touchStart', [a]);
     for (let i = 1; i <= 12; i++) await touch('touchMove', [{ x: a.x + ((b.x - a.x) * i) / 12, y: a.y + ((b.y - a.y) * i) / 12 }]);
+    // A finger rests before it lifts: let go in full swing, it is a fling to the browser, and the next touch only ends that.
+    for (let i = 0; i < 4; i++) {
+      await this.page.waitForTimeout(60);
+      await touch('touchMove', [{ x: b.x + (i % 2), y: b.y }]);
+    }
     await touch('touchEnd', []);
     await glass.detach();
   }

@@ -68,7 +68,7 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
       line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       before={phone ? <OpenBeside desk={desk} which="before" onCommand={onCommand} /> : null}
       after={phone ? <OpenBeside desk={desk} which="after" onCommand={onCommand} /> : null}
-      moves={signs || running ? <StandMoves desk={desk} few={!signs} onCommand={onCommand} /> : null}
+      moves={signs || running ? <StandMoves desk={desk} few={!signs} phone={phone} onCommand={onCommand} /> : null}
       tools={
         <>
           {phone ? <PhoneMoves desk={desk} marking={signs} onMarking={() => setMarking(!marking)} onCommand={onCommand} /> : null}

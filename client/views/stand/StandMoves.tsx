@@ -55,13 +55,14 @@ function movesOf(desk: Desk): Move[] {
   const waits: Move[] = desk.waits.waits.length ? [[capsOf(['Shift+n']), words.waits.count(desk.waits.waits.length), `${desk.waits.waits.length} ${tools.short.waits}`, { do: 'waits' }]] : [];
   const say: Move = ['s', tools.say, tools.short.say, { do: 'say' }];
   // What can be asked about a passage stands there once one is open; before that, the ways to one.
-  const rest: Move[] = open ? [next, ...asking, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [reach, asking[0]!, ...passage, ...waits, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
+  const rest: Move[] = open ? [next, ...asking, reach, say, ...passage, ['Esc', ...both(tools.close), { do: 'leave' }]] : [reach, asking[0]!, ...passage, ...waits, ...going, say, ['?', ...both(tools.keys), { do: 'keys' }]];
   return [...first, ...rest];
 }
 
-/** `few`: the two large words of the run-through alone. */
-export function StandMoves({ desk, few = false, onCommand }: { desk: Desk; few?: boolean; onCommand(command: Command): void }): ReactNode {
-  const moves = movesOf(desk);
+/** `few`: the two large words of the run-through alone. `phone`: to open and to close have words of their own below. */
+export function StandMoves({ desk, few, phone, onCommand }: { desk: Desk; few: boolean; phone: boolean; onCommand(command: Command): void }): ReactNode {
+  const below = phone ? [words.tools.open, words.tools.close] : [];
+  const moves = movesOf(desk).filter(([, word]) => !below.includes(word));
   return (
     <div className="moves">
       {(few ? moves.slice(0, 2) : moves).map(([cap, word, short, command], i) => (
