@@ -55,7 +55,7 @@ function noteFrom({ part }: PartView, ordinal: number): { measure: number; note:
   return { measure: measure.ordinal, note: measure.notes.find(({ rest }) => !rest)!.id };
 }
 
-/** What a house holds after a season: marks put by, a programme with days, a deputy and a moved desk, a corrected edition in it, wrong notes, parts that went out and were changed, scores that could not be laid. */
+/** What a house holds after a season: marks put by, a programme with days, a deputy and a moved desk, a corrected edition in it, wrong notes, parts that went out and were changed. */
 export interface Season {
   programme: string;
   /** The part that was corrected and changed. */
@@ -97,7 +97,12 @@ export async function passSeason(origin: string, contexts: Record<'librarian' | 
   const section = (await reader.shelf()).sections.find(({ name }) => name === 'Violin I')!;
   const { person: deputy } = await librarian.ask<{ person: { id: string } }>('POST', '/people', { name: 'Jon Ferrow' });
   await librarian.ask('PUT', `/programmes/${programme}/sections/${section.id}/seating`, { seats: section.seats.map(({ seat, person }) => ({ seat, person: seat === '2o' ? deputy.id : (person?.id ?? null) })), principal: section.principal?.id ?? null });
-  const bar = note('C5', 16);
-  await librarian.lay(`/programmes/${programme}/works`, { 'dune-violin-1.xml': scoreText([bar], { name: 'Violin I' }), 'dune-viola.xml': scoreText([bar]).replace('</note>', '</nota>'), 'dune-oboe.xml': scoreText([bar], { name: 'Oboe' }) }, { prefer: 'respond-async' });
   return { programme, part };
+}
+
+/** A librarian sends three files as one work, of which one is torn and one has no string part. */
+export async function sendTorn(origin: string, librarian: BrowserContext, programme: string): Promise<void> {
+  const bar = note('C5', 16);
+  const files = { 'dune-violin-1.xml': scoreText([bar], { name: 'Violin I' }), 'dune-viola.xml': scoreText([bar]).replace('</note>', '</nota>'), 'dune-oboe.xml': scoreText([bar], { name: 'Oboe' }) };
+  await new Asking(librarian, origin).lay(`/programmes/${programme}/works`, files, { prefer: 'respond-async' });
 }

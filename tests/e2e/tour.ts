@@ -2,7 +2,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { openHouse, type House } from './house.ts';
 import { Reader, signIn } from './reader.ts';
 import type { Screen, Tour } from './screens.ts';
-import { passSeason } from './season.ts';
+import { passSeason, sendTorn } from './season.ts';
 
 export const SIZES = { laptop: { width: 1440, height: 900 }, tablet: { width: 1024, height: 1366 }, phone: { width: 390, height: 844 } } as const;
 export type Size = keyof typeof SIZES;
@@ -38,6 +38,7 @@ export class Touring {
     const part = (await reader.work('Low Water')).parts[0]!.id;
     const bare = (await (await librarian.request.post(`${house.origin}/api/programmes`, { data: { title: 'Ebb' }, headers: { origin: house.origin } })).json()) as { id: string };
     const season = await passSeason(house.origin, { librarian, principal });
+    await sendTorn(house.origin, librarian, season.programme);
     touring.#where = { origin: house.origin, part, programme: programmes[0]!.id, bare: bare.id, season };
     for (const context of [librarian, principal]) await context.close();
     return touring;

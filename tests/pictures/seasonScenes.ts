@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { sendTorn } from '../e2e/season.ts';
 import { showPrinted } from './printed.ts';
 import type { Places, Scene } from './scenes.ts';
 
@@ -44,12 +45,8 @@ export const SEASON_SCENES: readonly Scene[] = [
     }),
   },
   { name: 'copies', says: 'Copies for the desks, on the paper the orchestra uses', role: 'librarian', size: 'laptop', reach: inFolder((page) => toTop(page, '.hand-out')) },
-  { name: 'not-taken', says: 'Three files of which one is torn and one has no string part: none is kept, each says why', role: 'librarian', size: 'laptop', reach: inFolder(async (page) => {
-    await page.locator('.imports li li').first().waitFor();
-    await toTop(page, '.imports');
-  }) },
   {
-    name: 'desk-part', says: 'A part printed for a desk: outside above, inside below', role: 'librarian', size: 'paper',
+    name: 'desk-part', says: 'The part as it is printed for the first desk', role: 'librarian', size: 'paper',
     async reach({ page }, { origin, part }) {
       const answer = await page.request.get(`${origin}/api/parts/${part}/print?for=1&form=pdf&paper=a4`);
       await showPrinted(page, await answer.body());
@@ -85,6 +82,14 @@ export const SEASON_SCENES: readonly Scene[] = [
     async reach({ page }, { origin }) {
       await page.goto(`${origin}/archive`);
       await page.locator('.sets li').first().waitFor();
+    },
+  },
+  {
+    name: 'not-taken', says: 'Three files sent as one work, one torn and one without a string part: none is kept, and each says why', role: 'librarian', size: 'laptop',
+    async reach({ page }, places) {
+      await sendTorn(places.origin, page.context(), places.season.programme);
+      await folder(page, places);
+      await page.locator('.imports li li').first().waitFor();
     },
   },
 ];

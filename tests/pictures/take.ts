@@ -20,7 +20,7 @@ async function signedIn(browser: Browser, link: string): Promise<string> {
 }
 
 async function take(browser: Browser, scene: Scene, state: string, places: Places): Promise<void> {
-  const context = await browser.newContext({ viewport: SIZES[scene.size], hasTouch: scene.size === 'tablet' || scene.size === 'phone', storageState: JSON.parse(state) as never, reducedMotion: 'reduce', colorScheme: scene.dark ? 'dark' : 'light' });
+  const context = await browser.newContext({ viewport: SIZES[scene.size], hasTouch: scene.size === 'tablet' || scene.size === 'phone', storageState: JSON.parse(state) as never, reducedMotion: 'reduce', locale: 'en-GB', colorScheme: scene.dark ? 'dark' : 'light' });
   const page = await context.newPage();
   page.setDefaultTimeout(60_000);
   const player = new Player(page, places.origin);

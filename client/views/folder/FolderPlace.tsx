@@ -103,7 +103,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
+        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? <span className="by-key">{words.folder.choose}</span> : null}</>}
         tools={programme ? <FolderTools me={me} cell={cell ?? null} leads={led} laying={laying} act={act} say={say} /> : null}
       />
     </>

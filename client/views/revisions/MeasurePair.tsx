@@ -27,10 +27,12 @@ const BEFORE = 1.8;
 
 function inside(geometry: Geometry, { from, to }: Snippet): { geometry: Geometry; x0: number; x1: number } {
   const covered = geometry.measures.filter(({ ordinal }) => from <= ordinal && ordinal <= to);
-  const [first, x1] = [Math.min(geometry.width, ...covered.map((measure) => measure.x0)), Math.max(0, ...covered.map((measure) => measure.x1))];
-  const notes = Object.fromEntries(Object.entries(geometry.notes).filter(([, { x }]) => x >= first && x <= x1));
+  const [first, end] = [Math.min(geometry.width, ...covered.map((measure) => measure.x0)), Math.max(0, ...covered.map((measure) => measure.x1))];
+  const notes = Object.fromEntries(Object.entries(geometry.notes).filter(([, { x }]) => x >= first && x <= end));
   const x0 = Math.max(0, first - BEFORE);
-  const here = (boxes: Geometry['near']) => boxes.filter((box) => box.x1 > x0 && box.x0 < x1);
+  const here = (boxes: Geometry['near']) => boxes.filter((box) => box.x1 > x0 && box.x0 < end);
+  // A letter over the last barline is not cut in two.
+  const x1 = Math.max(end, ...geometry.high.filter((box) => box.x0 < end && box.x1 > end && box.x1 - end < BEFORE).map((box) => box.x1));
   return { geometry: { ...geometry, notes, near: here(geometry.near), high: here(geometry.high), low: here(geometry.low) }, x0, x1 };
 }
 
