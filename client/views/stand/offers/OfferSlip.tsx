@@ -40,6 +40,7 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
 function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'index' | 'drawing'>): ReactNode {
   const name = words.offers.label(letter);
   const setting = useMemo(() => ({ told: toldIn(offer) }), [offer]);
+  const least = Math.min(...(desk.offers.found?.offers ?? [offer]).map(({ cost }) => cost));
   return (
     <div className="offer-whole">
       <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} setting={setting} onNote={(note) => desk.move({ type: 'put', at: note })} />
@@ -63,7 +64,7 @@ function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'of
             </tbody>
           </table>
         </Fold>
-        <Fold word={words.offers.costs(offer.cost)}>
+        <Fold word={words.offers.costs(offer.cost, offer.cost - least)}>
           <table>
             <tbody>
               {offer.terms.map(({ term, cost }) => (
