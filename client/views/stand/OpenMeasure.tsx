@@ -54,6 +54,12 @@ export function OpenMeasure({ desk, measure, systems, here: line, drawing }: { d
       marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}
     />
   );
+  // Beside the sentences there is room for it; where they stand under the slip, they come first.
+  const rest = (slip: (typeof slips)[number]): ReactNode => (slip.id === inFocus ? otherLines(systems, line, slip.from, slip.to) : []).map((other) => (
+    <UnderOther key={other.id} desk={desk} reach={reach} width={geometry.width} other={other}>
+      {drawn(slip, other.reach, other)}
+    </UnderOther>
+  ));
   const space = { '--x0': reach.x0, '--x1': reach.x1 };
   return (
     <section className={`open-measure ${side}`} data-open-measure={measure} aria-label={words.measure(measureName(desk, measure))} style={space as CSSProperties}>
@@ -63,13 +69,10 @@ export function OpenMeasure({ desk, measure, systems, here: line, drawing }: { d
               <div key={slip.id} className={slip.id === inFocus ? 'slip-row chosen' : 'slip-row'}>
                 <div className="lines">
                   {drawn(slip, reach)}
-                  {slip.id === inFocus ? otherLines(systems, line, slip.from, slip.to).map((other) => (
-                    <UnderOther key={other.id} desk={desk} reach={reach} width={geometry.width} other={other}>
-                      {drawn(slip, other.reach, other)}
-                    </UnderOther>
-                  )) : null}
+                  {side === 'below' ? null : rest(slip)}
                 </div>
                 <SlipFacts desk={desk} slip={slip} name={slipName(desk, slip)} measure={measure} findings={findings[slip.id] ?? []} chosen={slip.id === focus?.id} />
+                {side === 'below' ? rest(slip) : null}
               </div>
           ))}
         </div>
