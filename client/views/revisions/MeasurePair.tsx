@@ -24,6 +24,8 @@ function changeSentence({ kind, before, after, seats }: InkChange): string {
 
 /** Room before the first barline for what stands over it, staff spaces: a rehearsal letter, say. */
 const BEFORE = 1.8;
+/** How far the frame of a letter reaches past its box, staff spaces. */
+const STROKE = 0.2;
 
 /** From where to where a line is shown, and where that ends over the staff. */
 interface Reach {
@@ -41,7 +43,7 @@ function inside(geometry: Geometry, { from, to }: Snippet): Reach & { geometry: 
   // What is over the last barline and reaches past it, a rehearsal letter say, is the next measure's.
   const high = here(geometry.high);
   const next = high.filter((box) => x1 - box.x0 < BEFORE && box.x1 > x1);
-  return { geometry: { ...geometry, notes, near: here(geometry.near), high: high.filter((box) => !next.includes(box)), low: here(geometry.low) }, x0, x1, cut: Math.min(x1, ...next.map((box) => box.x0)) };
+  return { geometry: { ...geometry, notes, near: here(geometry.near), high: high.filter((box) => !next.includes(box)), low: here(geometry.low) }, x0, x1, cut: Math.min(x1, ...next.map((box) => box.x0 - STROKE)) };
 }
 
 /** The measures as engraved, with one state of the marks on them. */
