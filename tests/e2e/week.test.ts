@@ -288,7 +288,7 @@ const [download] = await Promise.all([page.waitForEvent('download', SLOW), print
       const folder = new Librarian(member.page, house.origin);
       await folder.folder('Thaw');
       await member.page.locator('[data-offer]').getByRole('button', { name: 'ink them in' }).click();
-      await folder.sentence().filter({ hasText: new RegExp(`${name}: .* inked in`) }).waitFor();
+      await folder.sentence().filter({ hasText: new RegExp(`^\\s*${name}: [^.]* inked in\\.\\s*$`) }).waitFor();
       const before = await librarian.reader.part(partOf('Salt Road', name));
       const after = await librarian.reader.part(next.parts.find((part) => part.name === name)!.id);
       expect(marked(before)).toHaveLength(count);
