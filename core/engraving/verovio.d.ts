@@ -6,7 +6,7 @@ declare module 'verovio/esm' {
   export const LOG_ERROR: number;
   export function enableLog(level: number, module: unknown): void;
   export class VerovioToolkit {
-    constructor(module: unknown);
+    constructor(module?: unknown);
     setOptions(options: Record<string, unknown>): void;
     /** 0 where the text could not be read. */
     loadData(text: string): number;
@@ -16,5 +16,13 @@ declare module 'verovio/esm' {
     renderToSVG(page: number): string;
     getLog(): string;
     getMEI(): string;
+  }
+
+  /** What the package is to a script that requires it: the program, compiled after the script has run, and its classes. */
+  export interface Verovio {
+    module: { onRuntimeInitialized?: () => void };
+    toolkit: typeof VerovioToolkit;
+    LOG_ERROR: number;
+    enableLog(level: number): void;
   }
 }
