@@ -4,7 +4,7 @@ import { VerovioToolkit } from 'verovio/esm';
 import { APPEARANCE } from '../../core/engraving/appearance.ts';
 import { openFile } from '../../server/files/openFile.ts';
 import { printPart } from '../../server/print/printPart.ts';
-import { CORPUS, corpusPath, stringParts } from '../support/corpus.ts';
+import { CORPUS, corpusPath } from '../support/corpus.ts';
 import { demoFile } from '../support/demoFile.ts';
 import { fileOrder } from '../support/printOrders.ts';
 
@@ -28,9 +28,9 @@ async function engraverAlone(order: Awaited<ReturnType<typeof fileOrder>>): Prom
   return { seconds: seconds() - from, pages };
 }
 
-const PARTS: [string, string][] = [[demoFile(), 'P1'], [demoFile(), 'P4']];
+const PARTS: [file: string, part: string | number][] = [[demoFile(), 'P1'], [demoFile(), 'P4']];
 if (CORPUS) {
-  for (const [name, place] of [['openscore-orchestra/Haydn_104_1.mxl', 0], ['openscore-orchestra/Schubert_D.485_1.mxl', 2], ['openscore-orchestra/Beethoven_Op.67_2.mxl', 3]] as const) PARTS.push([corpusPath(name), (await stringParts(name))[place]!.id]);
+  for (const [name, place] of [['openscore-orchestra/Haydn_104_1.mxl', 0], ['openscore-orchestra/Schubert_D.485_1.mxl', 2], ['openscore-orchestra/Beethoven_Op.67_2.mxl', 3]] as const) PARTS.push([corpusPath(name), place]);
 }
 
 let most = 0;
