@@ -1,4 +1,4 @@
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
 import { takeEngraver } from './worker.ts';
 
@@ -9,22 +9,32 @@ function addMusicFont(base64: string): void {
   document.fonts.add(new FontFace('Leipzig', bytes));
 }
 
-/** The engraving of one part, laid out anew whenever its text or the width changes. Without a text there is no engraver. */
+/**
+ * The engraving of one part, laid out anew whenever its text or the width changes. Without a text there is no engraver.
+ * The beginning is shown as it comes; what is drawn after that gives way to a key that is pressed meanwhile.
+ */
 export function useEngraving(text: string | null, width: number, spacing: number, oneLine = false): { store: EngravingStore | null; engraved: EngravingSnapshot } {
   const [store, setStore] = useState<EngravingStore | null>(null);
+  const [engraved, setEngraved] = useState(NOTHING);
   const wanted = text !== null;
   useEffect(() => {
     if (!wanted) return;
     const opened = engraving(takeEngraver(), addMusicFont);
     setStore(opened);
+    const stop = opened.subscribe(() => {
+      const now = opened.getSnapshot();
+      if (now.whole) startTransition(() => setEngraved(now));
+      else setEngraved(now);
+    });
     return () => {
+      stop();
       setStore(null);
+      setEngraved(NOTHING);
       opened.close();
     };
   }, [wanted]);
   useEffect(() => {
     if (store && text && width > 0) store.lay(text, width, spacing, oneLine);
   }, [store, text, width, spacing, oneLine]);
-  const engraved = useSyncExternalStore(store?.subscribe ?? (() => () => {}), store?.getSnapshot ?? (() => NOTHING));
   return { store, engraved };
 }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Mark } from '../../core/music/mark.ts';
 import { SeatId } from '../../core/music/seat.ts';
 import { startCaret, type Caret } from './caret/reducer.ts';
-import { startPencil, type Pencil } from './pencil/reducer.ts';
+import { startPencil, type Held, type Pencil } from './pencil/reducer.ts';
 
 const Left = z.object({
   at: z.string().nullable(),
@@ -43,12 +43,12 @@ export function caretAsLeft(left: Left | null, named: number | null, first: (mea
   return { at: left.at, from, open: left.open, slip: left.slip, seat, reaching: false };
 }
 
-/** The pencil as it was left, to be taken back stroke by stroke as before; what it had written on notes that are no more is gone. */
-export function pencilAsLeft(left: Left | null, alone: readonly Mark[], measureOf: (note: string) => number | undefined): Pencil {
-  const start = startPencil(alone);
+/** The pencil as it was left, to be taken back stroke by stroke as before; what it had written on notes that are no more is gone. `pencils`: those this person has, the first of them at first in hand. */
+export function pencilAsLeft(left: Left | null, alone: readonly Mark[], measureOf: (note: string) => number | undefined, pencils: readonly Held[]): Pencil {
+  const start = { ...startPencil(alone), held: pencils[0]! };
   if (!left) return start;
   const draft = left.draft.filter(({ note }) => measureOf(note) !== undefined);
   // A draft always has the clean sheet before it, so that there is something to take back to.
   const before = [0, ...left.before].filter((length, i, all) => length < draft.length && all.indexOf(length) === i).sort((a, b) => a - b);
-  return { ...start, held: left.held, draft, past: before.map((length) => ({ draft: draft.slice(0, length), alone })) };
+  return { ...start, held: pencils.includes(left.held) ? left.held : start.held, draft, past: before.map((length) => ({ draft: draft.slice(0, length), alone })) };
 }

@@ -5,7 +5,7 @@ export const touch = {
   openBefore: (measure: string) => `Open measure before: ${measure}`,
   openAfter: (measure: string) => `Next open measure: ${measure}`,
   hear: 'hear',
-  say: 'say something',
+  say: 'say',
   myPart: 'my part',
   mark: 'mark',
 };

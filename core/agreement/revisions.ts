@@ -1,7 +1,6 @@
 import type { LogEntry } from './event.ts';
 import { laidOverAfter } from './laidOverAfter.ts';
 import { measureNow } from './layOver.ts';
-import { replay } from './replay.ts';
 import type { AgreementState, Stage, StandingMark } from './state.ts';
 
 export type RevisionKind = 'inked' | 'restored' | 'stage' | 'edition';
@@ -52,14 +51,6 @@ export function revisionsOf(entries: readonly LogEntry[]): Revision[] {
   );
 }
 
-/**
- * The whole state after `seq` rows of a log that begins with row 1; `seq` from 0 (nothing yet), and above the log's length the log's end. Throws where a row is missing.
- * Example: `stateAt(rows, rows.length)` equals `replay(rows)`.
- */
-export function stateAt(entries: readonly LogEntry[], seq: number): AgreementState {
-  return replay(entries.slice(0, Math.max(0, seq)));
-}
-
 /** A place in the list of everything ever inked in. */
 export interface InkPlace {
   ink: number;
@@ -68,7 +59,7 @@ export interface InkPlace {
 
 /**
  * What stood after `seq` rows, from the state alone: ink is never lost, and says when it came and when it was replaced. In the order of inking, with its places.
- * Invariant: the marks are those of `stateAt(log, seq)` that are not superseded there.
+ * Invariant: the marks are those of `replay(log.slice(0, seq))` that are not superseded there.
  * Example: `inkAt(state, state.seq)` is what stands now.
  */
 export function inkAt(state: AgreementState, seq: number): InkPlace[] {

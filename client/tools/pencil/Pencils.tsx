@@ -16,9 +16,8 @@ function Picture({ held }: { held: Held }): ReactNode {
   );
 }
 
-/** The pencils on the ledge, one in hand. Ink is the principal's. */
-export function Pencils({ held, ink, onHold }: { held: Held; ink: boolean; onHold(held: Held): void }): ReactNode {
-  const all: Held[] = ink ? ['propose', 'alone', 'ink'] : ['propose', 'alone'];
+/** The pencils on the ledge, one in hand. */
+export function Pencils({ held, all, onHold }: { held: Held; all: readonly Held[]; onHold(held: Held): void }): ReactNode {
   return (
     <RadioGroup className="pencils" aria-label={words.pencils.label} value={held} onValueChange={onHold}>
       {all.map((one) => (

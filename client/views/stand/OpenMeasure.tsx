@@ -2,12 +2,14 @@ import { useEffect, useMemo, useRef, type CSSProperties, type ReactNode } from '
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { lensOf } from '../../drawing/lensOf.ts';
 import type { EngravedSystem } from '../../../core/engraving/geometry.ts';
+import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { openMeasure, slipsHere } from './commands.ts';
 import type { Desk } from './desk.ts';
 import { Misprint } from './Misprint.tsx';
+import { otherLines, systemName } from './otherLines.ts';
 import { Past } from './Past.tsx';
 import { findingText, whyText } from '../findingText.ts';
 import { PastView } from './past/PastView.tsx';
@@ -17,12 +19,13 @@ import { Slip } from './Slip.tsx';
 import { SlipFacts } from './SlipFacts.tsx';
 import { factsSide, slipWindow } from './slipWindow.ts';
 import { Talk } from './Talk.tsx';
+import { UnderOther } from './UnderOther.tsx';
 import { openBeside } from './phone/goingRound.ts';
 import { useSwipe } from './phone/useSwipe.ts';
 import { useSlipFindings } from './useSlipFindings.ts';
 
-/** What hangs under an open measure: its slips, bracketed like instruments in a score, then what is said of the measure itself and its past. */
-export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; measure: number; systemId: string; drawing: EngravedSystem }): ReactNode {
+/** What hangs under an open measure: its slips, bracketed like instruments in a score, then what is said of the measure itself and its past. The slip in hand shows what of it stands on other lines too. */
+export function OpenMeasure({ desk, measure, systems, here: line, drawing }: { desk: Desk; measure: number; systems: EngravingSnapshot['systems']; here: number; drawing: EngravedSystem }): ReactNode {
   const { slips, slip: focus } = slipsHere(desk);
   const { geometry } = drawing;
   const reach = useMemo(() => slipWindow(geometry, measure, slips), [geometry, measure, slips]);
@@ -45,6 +48,18 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
     const range = openBeside(desk)[by > 0 ? 'after' : 'before'];
     if (range) openMeasure(desk, range.from);
   });
+  const drawn = (slip: (typeof slips)[number], stretch: typeof reach, on = { id: systemName(line), drawing }): ReactNode => (
+    <Slip
+      id={`${slip.id}-${on.id}`} label={words.slip.label(slipName(desk, slip), slip.proposed.name)} systemId={on.id} drawing={on.drawing} reach={stretch} selected={inHand} chosen={slip.id === inFocus}
+      marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}
+    />
+  );
+  // Beside the sentences there is room for it; where they stand under the slip, they come first.
+  const rest = (slip: (typeof slips)[number]): ReactNode => (slip.id === inFocus ? otherLines(systems, line, slip.from, slip.to) : []).map((other) => (
+    <UnderOther key={other.id} desk={desk} reach={reach} width={geometry.width} other={other}>
+      {drawn(slip, other.reach, other)}
+    </UnderOther>
+  ));
   const space = { '--x0': reach.x0, '--x1': reach.x1 };
   return (
     <section className={`open-measure ${side}`} data-open-measure={measure} aria-label={words.measure(measureName(desk, measure))} style={space as CSSProperties}>
@@ -52,11 +67,12 @@ export function OpenMeasure({ desk, measure, systemId, drawing }: { desk: Desk; 
         <div className="slips" ref={hung} {...swipe}>
           {slips.map((slip) => (
               <div key={slip.id} className={slip.id === inFocus ? 'slip-row chosen' : 'slip-row'}>
-                <Slip
-                  id={slip.id} label={words.slip.label(slipName(desk, slip), slip.proposed.name)} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={slip.id === focus?.id}
-                  marks={pencilled(slip.marks, slip.seats, desk.inForce, desk.index)} onChoose={() => desk.move({ type: 'slip', slip: slip.id })}
-                />
+                <div className="lines">
+                  {drawn(slip, reach)}
+                  {side === 'below' ? null : rest(slip)}
+                </div>
                 <SlipFacts desk={desk} slip={slip} name={slipName(desk, slip)} measure={measure} findings={findings[slip.id] ?? []} chosen={slip.id === focus?.id} />
+                {side === 'below' ? rest(slip) : null}
               </div>
           ))}
         </div>

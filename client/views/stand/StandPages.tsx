@@ -15,6 +15,7 @@ import { hangsUnder } from './offers/take.ts';
 import { EmptyStaff } from './EmptyStaff.tsx';
 import { OpenMeasure } from './OpenMeasure.tsx';
 import { openRanges } from './openMeasures.ts';
+import { systemName } from './otherLines.ts';
 import { measureName, noteSentence } from './sentence.ts';
 import { WaitsView } from './waiting/WaitsView.tsx';
 import { SystemView } from './SystemView.tsx';
@@ -101,7 +102,7 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
           <div key={i} className={page ? 'system-row turned' : 'system-row'} data-system={i} data-page={page ? words.view.page(page) : undefined}>
             {drawing ? (
               <SystemView
-                id={`system-${i}`} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
+                id={systemName(i)} drawing={drawing} number={measureName(desk, first)} spoken={[measureName(desk, first), measureName(desk, last)]}
                 marks={marks[i]!} findings={findings[i]!} brackets={brackets[i]!} people={people[i]!} unread={unread[i]!}
                 selected={inHand[i]!.filter((note) => drawing.geometry.notes[note])} label={label} onNote={onNote} onMeasure={onMeasure}
               />
@@ -113,8 +114,8 @@ export function StandPages({ desk, engraved, width, paper, underneath }: Props):
             {drawing && desk.beside.on && i === row ? <BesideView desk={desk} drawing={drawing} /> : null}
             {desk.waits.on && i === Math.max(row, 0) ? <WaitsView desk={desk} /> : null}
             {drawing && again !== undefined && first <= again && again <= last ? <ElsewhereView desk={desk} /> : null}
-            {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systemId={`system-${i}`} drawing={drawing} /> : null}
-            {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systemId={`system-${i}`} drawing={drawing} /> : null}
+            {drawing && hung !== null && first <= hung && hung <= last ? <OffersView desk={desk} systems={engraved.systems} here={i} drawing={drawing} /> : null}
+            {opened && drawing ? <OpenMeasure desk={desk} measure={desk.caret.open!} systems={engraved.systems} here={i} drawing={drawing} /> : null}
           </div>
         );
       })}

@@ -6,12 +6,11 @@ import { moveInside } from '../../library/partIndex.ts';
 import { go } from '../../router.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import type { Command } from '../../tools/keys.ts';
-import type { Held } from '../../tools/pencil/reducer.ts';
 import { marksOf } from '../../tools/pencil/signs.ts';
 import { nextLight } from '../../ui/light.ts';
 import { goPlace } from '../../ui/remembered.ts';
 import { words } from '../../words/words.ts';
-import { isPrincipal, mayMark, type Desk } from './desk.ts';
+import { isPrincipal, mayMark, pencilsOf, type Desk } from './desk.ts';
 import { submit } from './lay.ts';
 import { passageInHand } from './passageInHand.ts';
 import { goTo } from './goTo.ts';
@@ -160,7 +159,7 @@ function mute(desk: Desk): void {
 }
 
 function holdNext(desk: Desk): void {
-  const order: Held[] = isPrincipal(desk) ? ['propose', 'alone', 'ink'] : ['propose', 'alone'];
+  const order = pencilsOf(desk);
   desk.write({ type: 'hold', held: order[(order.indexOf(desk.pencil.held) + 1) % order.length]! });
 }
 

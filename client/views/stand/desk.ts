@@ -11,7 +11,7 @@ import type { OffersOnStand } from '../../fingering/useOffers.ts';
 import type { PartIndex } from '../../library/partIndex.ts';
 import type { Caret, CaretAction, Walk } from '../../tools/caret/reducer.ts';
 import type { LineState } from '../../tools/line/line.ts';
-import type { Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
+import type { Held, Pencil, PencilAction } from '../../tools/pencil/reducer.ts';
 import type { Run } from '../../tools/run/run.ts';
 import type { ElsewhereOnStand } from './elsewhere/useElsewhere.ts';
 import type { BesideOnStand } from './beside/useBeside.ts';
@@ -79,5 +79,11 @@ export interface Desk {
   setRevising(slip: Proposal | null): void;
 }
 
-export const isPrincipal = ({ view }: Desk): boolean => view.roles.includes('principal');
-export const mayMark = ({ view }: Desk): boolean => view.roles.includes('principal') || view.roles.includes('player');
+export const isPrincipal = ({ view }: Pick<Desk, 'view'>): boolean => view.roles.includes('principal');
+export const mayMark = ({ view }: Pick<Desk, 'view'>): boolean => view.roles.includes('principal') || view.roles.includes('player');
+
+/** The pencils a person has here: who does not sit in the section writes for themselves alone. */
+export function pencilsOf(desk: Pick<Desk, 'view'>): readonly Held[] {
+  if (!mayMark(desk)) return ['alone'];
+  return isPrincipal(desk) ? ['propose', 'alone', 'ink'] : ['propose', 'alone'];
+}

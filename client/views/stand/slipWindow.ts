@@ -1,8 +1,7 @@
-import type { Proposal } from '../../../core/agreement/state.ts';
 import type { Geometry } from '../../../core/engraving/geometry.ts';
 
 /** The stretch of a system that slips show: every measure of it that one of them covers. */
-export function slipWindow(geometry: Geometry, measure: number, slips: readonly Proposal[]): { x0: number; x1: number } {
+export function slipWindow(geometry: Geometry, measure: number, slips: readonly { from: number; to: number }[]): { x0: number; x1: number } {
   const from = Math.min(measure, ...slips.map((slip) => slip.from));
   const to = Math.max(measure, ...slips.map((slip) => slip.to));
   const covered = geometry.measures.filter(({ ordinal }) => ordinal >= from && ordinal <= to);

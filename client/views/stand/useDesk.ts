@@ -21,7 +21,7 @@ import { takeCarried } from '../../tools/pencil/carried.ts';
 import { pencilReducer } from '../../tools/pencil/reducer.ts';
 import type { Run } from '../../tools/run/run.ts';
 import { useAfterPaint } from '../../ui/useAfterPaint.ts';
-import type { Desk } from './desk.ts';
+import { pencilsOf, type Desk } from './desk.ts';
 import { useBeside } from './beside/useBeside.ts';
 import { useElsewhere } from './elsewhere/useElsewhere.ts';
 import { useHair } from './hair/useHair.ts';
@@ -39,7 +39,7 @@ export function useDesk({ me, view, session, snapshot }: OpenedPart, { measure, 
   const walk = useMemo(() => ({ ids: index.walk, measureOf: (id: string) => facts.notes.get(id) ?? 0 }), [index, facts]);
   const measureOf = (id: string) => facts.notes.get(id);
   const [caret, move] = useReducer(caretReducer, null, () => caretAsLeft(readLeft(me.id, view.id), measure, (named) => index.first.get(named) ?? index.walk[0] ?? null, measureOf, seats, open));
-  const [pencil, write] = useReducer(pencilReducer, null, () => pencilAsLeft(readLeft(me.id, view.id), readAlone(me.id, view.id), measureOf));
+  const [pencil, write] = useReducer(pencilReducer, null, () => pencilAsLeft(readLeft(me.id, view.id), readAlone(me.id, view.id), measureOf, pencilsOf({ view })));
   const [line, setLine] = useState<LineState | null>(null);
   const [message, setMessage] = useState<string | null>(null);
   const [history, setHistory] = useState(false);

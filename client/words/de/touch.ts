@@ -6,8 +6,8 @@ export const touch = {
   reach: 'Die Passage beginnt bei der Note in der Hand. Tippen Sie auf die letzte Note.',
   openBefore: (measure) => `Offener Takt davor: ${measure}`,
   openAfter: (measure) => `Nächster offener Takt: ${measure}`,
-  hear: 'anhören',
-  say: 'etwas sagen',
-  myPart: 'meine Stimme',
+  hear: 'hören',
+  say: 'sagen',
+  myPart: 'Stimme',
   mark: 'Zeichen',
 } satisfies Words['touch'];

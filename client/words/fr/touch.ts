@@ -7,7 +7,7 @@ export const touch = {
   openBefore: (measure) => `Mesure ouverte précédente : ${measure}`,
   openAfter: (measure) => `Mesure ouverte suivante : ${measure}`,
   hear: 'écouter',
-  say: 'dire un mot',
+  say: 'dire',
   myPart: 'ma partie',
   mark: 'écrire',
 } satisfies Words['touch'];

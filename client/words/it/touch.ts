@@ -7,7 +7,7 @@ export const touch = {
   openBefore: (measure) => `Battuta aperta precedente: ${measure}`,
   openAfter: (measure) => `Battuta aperta seguente: ${measure}`,
   hear: 'ascoltare',
-  say: 'dire qualcosa',
+  say: 'dire',
   myPart: 'la mia parte',
   mark: 'segnare',
 } satisfies Words['touch'];

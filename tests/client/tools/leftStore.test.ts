@@ -27,18 +27,19 @@ describe('a stand that is come back to', () => {
   });
 
   it('has what was pencilled on notes that are still there, under the same pencil', () => {
-    const pencil = pencilAsLeft(left, [], measureOf);
+    const pencil = pencilAsLeft(left, [], measureOf, ['propose', 'alone', 'ink']);
     expect(pencil.held).toBe('ink');
     expect(pencil.draft.map(({ note }) => note)).toEqual(['c']);
-    expect(pencilAsLeft(null, [], measureOf)).toMatchObject({ held: 'propose', draft: [] });
+    expect(pencilAsLeft(null, [], measureOf, ['propose', 'alone', 'ink'])).toMatchObject({ held: 'propose', draft: [] });
+    expect(pencilAsLeft({ ...left, held: 'ink' }, [], measureOf, ['alone'])).toMatchObject({ held: 'alone' });
   });
 
   it('has a pencil whose strokes can be taken back one after another, down to the clean sheet', () => {
     const draft = ['a', 'b', 'c'].map((note) => ({ note, value: { kind: 'down' } })) as unknown as Left['draft'];
-    let pencil = pencilAsLeft({ ...left, draft, before: [0, 2] }, [], measureOf);
+    let pencil = pencilAsLeft({ ...left, draft, before: [0, 2] }, [], measureOf, ['propose', 'alone', 'ink']);
     pencil = pencilReducer(pencil, { type: 'undo' });
     expect(pencil.draft.map(({ note }) => note)).toEqual(['a', 'b']);
     expect(pencilReducer(pencil, { type: 'undo' }).draft).toEqual([]);
-    expect(pencilReducer(pencilAsLeft({ ...left, draft }, [], measureOf), { type: 'undo' }).draft).toEqual([]);
+    expect(pencilReducer(pencilAsLeft({ ...left, draft }, [], measureOf, ['propose', 'alone', 'ink']), { type: 'undo' }).draft).toEqual([]);
   });
 });

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { difference } from '../../../core/agreement/difference.ts';
 import { inForce } from '../../../core/agreement/inForce.ts';
-import { inkAt, revisionsOf, stateAt } from '../../../core/agreement/revisions.ts';
+import { inkAt, revisionsOf } from '../../../core/agreement/revisions.ts';
 import type { AgreementEvent, LogEntry } from '../../../core/agreement/event.ts';
+import { replay } from '../../../core/agreement/replay.ts';
 import type { AgreementState } from '../../../core/agreement/state.ts';
 import { conversations } from './arbitraries.ts';
 import { Conversation, FACTS, id, LIBRARIAN, PARTNER, PLAYER, PRINCIPAL, slip } from './section.ts';
@@ -82,7 +83,7 @@ describe('restoring an earlier revision', () => {
         const talk = new Conversation();
         for (const { by, name, input } of said) talk.hear(by, name, input);
         const seq = n % (talk.log.length + 1);
-        const then = stateAt(talk.log, seq);
+        const then = replay(talk.log.slice(0, seq));
         talk.say(LIBRARIAN, 'unlock', {});
         talk.say(PRINCIPAL, 'restore', { seq, why: 'Back' });
         for (const seat of FACTS.seats) expect(played(talk.state, seat)).toEqual(played(then, seat));
@@ -101,7 +102,7 @@ describe('revisions', () => {
         for (const { by, name, input } of said) talk.hear(by, name, input);
         const seq = n % (talk.log.length + 1);
         const told = inkAt(talk.state, seq).map(({ one }) => ({ ...one, superseded: null }));
-        expect(told).toEqual(stateAt(talk.log, seq).ink.filter(({ superseded }) => superseded === null));
+        expect(told).toEqual(replay(talk.log.slice(0, seq)).ink.filter(({ superseded }) => superseded === null));
       }),
       { numRuns: 300 },
     );

@@ -6,8 +6,10 @@ import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';
 import { BoardView } from '../board/BoardView.tsx';
 import type { Desk } from '../desk.ts';
+import type { OtherLine } from '../otherLines.ts';
 import { pencilled } from '../shownMarks.ts';
 import { Slip } from '../Slip.tsx';
+import { UnderOther } from '../UnderOther.tsx';
 import { bothMarks, settingsOf } from './compared.ts';
 import { HandPicture } from './HandPicture.tsx';
 import { StepRow } from './StepRow.tsx';
@@ -17,6 +19,8 @@ interface Props {
   systemId: string;
   drawing: EngravedSystem;
   reach: { x0: number; x1: number };
+  /** The rest of the passage, where it is not on this line alone. */
+  others: readonly OtherLine[];
 }
 
 interface Two {
@@ -75,7 +79,7 @@ function Side({ desk, drawing, offer, letter, setting, below }: Pick<Props, 'des
 }
 
 /** Two fingerings about one staff: the hand of one above with its figures, that of the other below, what differs ruled, and the two in words. */
-export function CompareView({ desk, systemId, drawing, reach }: Props): ReactNode {
+export function CompareView({ desk, systemId, drawing, reach, others }: Props): ReactNode {
   const { found, sides } = desk.offers;
   const [above, below] = [found?.offers[sides?.a ?? -1], found?.offers[sides?.b ?? -1]];
   const pair = sides && found?.pairs.find(({ a, b }) => a === Math.min(sides.a, sides.b) && b === Math.max(sides.a, sides.b));
@@ -90,14 +94,24 @@ export function CompareView({ desk, systemId, drawing, reach }: Props): ReactNod
   const letters = [LETTERS[sides.a]!, LETTERS[sides.b]!] as const;
   const names = [words.offers.label(letters[0]), words.offers.label(letters[1])] as const;
   const title = words.compare.title(...letters);
+  const about = (id: string, on: EngravedSystem, stretch: Props['reach']): ReactNode => (
+    <>
+      <Side desk={desk} drawing={on} offer={above} letter={letters[0]} setting={settings[0]} below={false} />
+      <Slip id={`compared-${id}`} label={words.compare.staff(...letters)} systemId={id} drawing={on} reach={stretch} marks={marks} selected={selected(desk.caret, desk.walk.ids)} chosen={false} strings="own" onChoose={() => {}} />
+      <Side desk={desk} drawing={on} offer={below} letter={letters[1]} setting={settings[1]} below />
+    </>
+  );
   return (
     <section className="compare" aria-label={title} ref={section}>
       <h3>{title}</h3>
       <div className="offer-whole">
         <div className="both">
-          <Side desk={desk} drawing={drawing} offer={above} letter={letters[0]} setting={settings[0]} below={false} />
-          <Slip id="compared" label={words.compare.staff(...letters)} systemId={systemId} drawing={drawing} reach={reach} marks={marks} selected={selected(desk.caret, desk.walk.ids)} chosen={false} strings="own" onChoose={() => {}} />
-          <Side desk={desk} drawing={drawing} offer={below} letter={letters[1]} setting={settings[1]} below />
+          {about(systemId, drawing, reach)}
+          {others.map((other) => (
+            <UnderOther key={other.id} desk={desk} reach={reach} width={drawing.geometry.width} other={other}>
+              {about(other.id, other.drawing, other.reach)}
+            </UnderOther>
+          ))}
         </div>
         <div className="told">
           <Told above={above} below={below} pair={pair} />

@@ -9,8 +9,11 @@ import type { Desk } from '../desk.ts';
 import { pencilled } from '../shownMarks.ts';
 import { Slip } from '../Slip.tsx';
 import { HearRow } from '../hearing/HearRow.tsx';
+import type { OtherLine } from '../otherLines.ts';
+import { UnderOther } from '../UnderOther.tsx';
 import { toldIn } from './compared.ts';
 import { HandPicture } from './HandPicture.tsx';
+import { handRange } from './handShapes.ts';
 import { StepRow } from './StepRow.tsx';
 import { takeOffer } from './take.ts';
 
@@ -22,6 +25,8 @@ interface Props {
   systemId: string;
   drawing: EngravedSystem;
   reach: { x0: number; x1: number };
+  /** The rest of the passage, where it is not on this line alone. */
+  others: readonly OtherLine[];
 }
 
 function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
@@ -37,12 +42,25 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
   );
 }
 
-function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'offer' | 'letter' | 'index' | 'drawing'>): ReactNode {
+function Whole({ desk, offer, letter, index, drawing, reach, others }: Omit<Props, 'systemId'>): ReactNode {
   const name = words.offers.label(letter);
-  const setting = useMemo(() => ({ told: toldIn(offer) }), [offer]);
+  const setting = useMemo(() => ({ told: toldIn(offer), range: handRange(offer.path) }), [offer]);
+  const inHand = selected(desk.caret, desk.walk.ids);
+  const marks = pencilled(offer.marks, 'all', desk.inForce, desk.index);
+  const hand = (geometry: EngravedSystem['geometry']): ReactNode => (
+    <HandPicture path={offer.path} geometry={geometry} inHand={inHand} label={`${words.offers.picture(name)} ${offer.totals}`} setting={setting} onNote={(note) => desk.move({ type: 'put', at: note })} />
+  );
   return (
     <div className="offer-whole">
-      <HandPicture path={offer.path} geometry={drawing.geometry} inHand={selected(desk.caret, desk.walk.ids)} label={`${words.offers.picture(name)} ${offer.totals}`} setting={setting} onNote={(note) => desk.move({ type: 'put', at: note })} />
+      <div className="lines">
+        {hand(drawing.geometry)}
+        {others.map((other) => (
+          <UnderOther key={other.id} desk={desk} reach={reach} width={drawing.geometry.width} other={other}>
+            <Slip id={`offer-${index}-${other.id}`} label={name} systemId={other.id} drawing={other.drawing} reach={other.reach} selected={inHand} chosen marks={marks} onChoose={() => {}} />
+            {hand(other.drawing.geometry)}
+          </UnderOther>
+        ))}
+      </div>
       <div className="told">
         <HearRow desk={desk} index={index} />
         <p>
@@ -81,7 +99,7 @@ function Whole({ desk, offer, letter, index, drawing }: Pick<Props, 'desk' | 'of
 }
 
 /** One fingering as a slip of other paper: its few figures on the notes, what it asks, and when it is in focus the hand over time. */
-export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach }: Props): ReactNode {
+export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach, others }: Props): ReactNode {
   const { sides, found } = desk.offers;
   const several = (found?.offers.length ?? 0) > 1;
   const chosen = desk.offers.chosen === index;
@@ -118,7 +136,7 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
           </p>
         </article>
       </div>
-      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} index={index} drawing={drawing} /> : null}
+      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} index={index} drawing={drawing} reach={reach} others={others} /> : null}
     </>
   );
 }
