@@ -1,6 +1,6 @@
 import { engravingDocument } from '../../core/musicxml/engravingDocument.ts';
-import createVerovioModule from 'verovio/wasm';
-import { VerovioToolkit } from 'verovio/esm';
+import { createRequire } from 'node:module';
+import type { Verovio } from 'verovio/esm';
 import { APPEARANCE } from '../../core/engraving/appearance.ts';
 import { openFile } from '../../server/files/openFile.ts';
 import { printPart } from '../../server/print/printPart.ts';
@@ -19,7 +19,8 @@ async function engraverAlone(order: Awaited<ReturnType<typeof fileOrder>>): Prom
   const file = await openFile(order.bytes, order.fileName);
   const made = file.ok ? engravingDocument(file.text, order.part, order.stored) : null;
   if (!made?.ok) throw new Error('The part cannot be read.');
-  const toolkit = new VerovioToolkit(await createVerovioModule());
+  // The print before this has opened it; imported, it would cost the memory that is measured here.
+  const toolkit = new (createRequire(import.meta.url)('verovio') as Verovio).toolkit();
   toolkit.setOptions({ ...APPEARANCE, pageWidth: 1786, pageHeight: 2630, breaks: 'auto' });
   const from = seconds();
   toolkit.loadData(made.text);
