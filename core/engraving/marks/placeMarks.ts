@@ -53,8 +53,9 @@ export interface PlacedMarks {
   bottom: number;
 }
 
-/** Height of the small sign of a reach beside its figure, and how far from the middle of the figure it begins. Staff spaces. */
+/** Height of the small sign of a reach beside its figure, how much room it needs, and how far from the figure it begins. Staff spaces. */
 const REACH = 1.1;
+const CLEAR = 0.3;
 const BESIDE = 0.25;
 const GAP = { note: 0.75, sign: 0.5 };
 /** How far the tails of letters hang below the line words stand on. */
@@ -93,7 +94,7 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
   if (glyph.stroke && beside !== undefined) {
     const [x0, x1] = [x + 0.75, x + 1.95];
     const reached = outlined.reach(x0 + BESIDE, x1);
-    const free = below ? reached < beside - REACH : reached > beside;
+    const free = below ? reached < beside - REACH - CLEAR : reached > beside + CLEAR;
     // Where a neighbour's figure stands there, the sign of a reach stands over its own figure.
     if (free) {
       outlined.paint(x0 + BESIDE, x1, below ? beside : beside - REACH);

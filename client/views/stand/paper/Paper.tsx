@@ -14,7 +14,7 @@ export function Paper({ desk, text, onLaid }: { desk: Desk; text: string; onLaid
   const { engraved } = useEngraving(text, PAPER.line, SPACING);
   const { standing, caret, index, pencil } = desk;
   const marks = useMemo(() => [...inked(standing, caret.seat, index), ...pencilled(pencil.alone, 'all', standing, index, 'private')], [standing, caret.seat, index, pencil.alone]);
-  const whole = engraved.systems.length > 0 && engraved.systems.every(({ drawing }) => drawing !== null);
+  const whole = engraved.whole && engraved.systems.every(({ drawing }) => drawing !== null);
   const told = useRef(false);
   useEffect(() => {
     if (!whole || told.current) return;
