@@ -52,7 +52,7 @@ describe.skipIf(!CORPUS)('parts of real editions, written full of marks', () => 
     }
     const touching = (await Promise.all(pages.map(collisions))).flat();
     const signs = Object.values(drawn).reduce((sum, n) => sum + n, 0);
-    console.log(`${file} ${part.name}: ${part.measures.length} measures, ${pages.length} pages, ${heights.length} staves, ${signs} signs, ${touching.length} touching ${touching.join(', ')}, turns ${printed.turns.map(({ kind, seconds }) => `${kind} ${seconds}`).join(', ')}`);
-    expect(touching.length).toBeLessThanOrEqual(signs / 1000);
+    console.log(`${file} ${part.name}: ${part.measures.length} measures, ${pages.length} pages, ${heights.length} staves, ${signs} signs, ${touching.length} touching, turns ${printed.turns.map(({ kind, seconds }) => `${kind} ${seconds}`).join(', ')}`);
+    expect(touching).toEqual([]);
   }, 1_200_000);
 });
