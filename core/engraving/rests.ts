@@ -16,6 +16,10 @@ const barlineEnding = (content: string): string | null => {
   return barline && isSilent(content.replace(AT_END, '')) ? barline : null;
 };
 
+const DURATION = /<(note|forward|backup)\b[^>]*>(?:(?!<\/\1>)[\s\S])*?<duration>\s*([\d.]+)\s*<\/duration>/g;
+/** How long a measure of rest is, in its own divisions: what is left of one beside a repeat is not counted as a whole one. */
+const lengthOf = (content: string): number => [...content.matchAll(DURATION)].reduce((sum, [, name, duration]) => sum + (name === 'backup' ? -Number(duration) : Number(duration)), 0);
+
 export interface Rested {
   text: string;
   /** How many measures a rest counts, by the measure it begins in. */
@@ -34,8 +38,10 @@ export function countRests(text: string): Rested {
   for (let i = 0; i < measures.length; i += 1) {
     if (!beginsSilence(measures[i]!.content)) continue;
     let count = 1;
-    while (i + count < measures.length && isSilent(measures[i + count]!.content)) count += 1;
-    const barline = i + count < measures.length ? barlineEnding(measures[i + count]!.content) : null;
+    const { content: first } = measures[i]!;
+    const goesOn = (at: number): boolean => at < measures.length && lengthOf(measures[at]!.content) === lengthOf(first);
+    while (goesOn(i + count) && isSilent(measures[i + count]!.content)) count += 1;
+    const barline = goesOn(i + count) ? barlineEnding(measures[i + count]!.content) : null;
     if (barline) {
       barlines.set(measures[i]!.ordinal, barline);
       count += 1;

@@ -27,6 +27,13 @@ describe('counted rests', () => {
     expect(spansOf(rest, rest.replace('</note>', '<notations><fermata/></notations></note>'))).toEqual([]);
   });
 
+  it('what is left of a measure beside a repeat is not counted as a whole one', () => {
+    const two = (duration: number) => `<note><rest/><duration>${duration}</duration></note>`;
+    expect(spansOf(two(6), two(6), two(4) + double)).toEqual([[1, 2]]);
+    expect(spansOf(two(6), two(6), two(3) + two(3) + double)).toEqual([[1, 3]]);
+    expect(spansOf(two(2), two(6), two(6))).toEqual([[2, 2]]);
+  });
+
   it('the barline a rest ends at stands in its first measure, the only one the engraver reads', () => {
     expect(countRests(textOf(rest, rest, rest + double, note)).text).toContain(`</note>${double}</measure>\n<measure number="2"`);
   });
