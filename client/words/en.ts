@@ -307,6 +307,8 @@ export const en = {
     lock: 'lock',
     unlock: 'unlock',
     moveOn: 'move on',
+    moveAllOn: (n: number) => (n === 2 ? 'move both on' : `move all ${n} on`),
+    movedOn: (n: number, stage: string) => `${count(n, 'part')} of this work moved on: ${stage}.`,
     moveBack: 'move back',
     handOut: (part: string, work: string) => `To hand out: ${part}, ${work}`,
     forSection: 'for the whole section',

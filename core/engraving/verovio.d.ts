@@ -4,7 +4,10 @@ declare module 'verovio/wasm' {
 
 declare module 'verovio/esm' {
   export const LOG_ERROR: number;
+  export const LOG_WARNING: number;
   export function enableLog(level: number, module: unknown): void;
+  /** Kept for `getLog` instead of said on the console. */
+  export function enableLogToBuffer(on: boolean, module: unknown): void;
   export class VerovioToolkit {
     constructor(module?: unknown);
     setOptions(options: Record<string, unknown>): void;

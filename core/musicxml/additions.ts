@@ -1,13 +1,18 @@
 import type { XmlElement } from './element.ts';
 
+export interface Words {
+  text: string;
+  placement: 'above' | 'below';
+}
+
 /** What is to be added to one `<note>` and what is to be kept in it without being shown. */
 export interface Addition {
   technical: string[];
   /** Slur elements; stops come before starts. */
   slurStops: string[];
   slurStarts: string[];
-  /** Words above, before the note. */
-  words: string[];
+  /** Words before the note. */
+  words: Words[];
   /** Printed children of `technical` that a mark supersedes. */
   hiddenTechnical: Set<XmlElement>;
   /** Printed slur ends that a mark supersedes. */

@@ -1,5 +1,6 @@
-import type { Addition } from './additions.ts';
+import type { Addition, Words } from './additions.ts';
 import { child, childrenNamed, isHidden, type XmlElement } from './element.ts';
+import { xmlText } from './escape.ts';
 import { deeper, leadOf } from './indentation.ts';
 import type { Edit } from './splice.ts';
 
@@ -9,8 +10,7 @@ const AFTER_NOTATIONS = new Set(['lyric', 'play', 'listen']);
 /** The edits of one note: what is added stands in the manner of its neighbours, on lines of its own or not. */
 export function noteEdits(text: string, note: XmlElement, addition: Addition): Edit[] {
   const { technical } = addition;
-  const hiddenTechnical = [...addition.hiddenTechnical];
-  const hiddenSlurs = [...addition.hiddenSlurs];
+  const hidden = [...addition.hiddenTechnical, ...addition.hiddenSlurs];
   const slurs = [...addition.slurStops, ...addition.slurStarts];
   const edits: Edit[] = [];
   const notations = childrenNamed(note, 'notations').find((element) => !isHidden(element));
@@ -34,23 +34,25 @@ export function noteEdits(text: string, note: XmlElement, addition: Addition): E
     const pieces = [...(technical.length ? [technicalBlock(lead)] : []), ...slurs].map((xml) => lead + xml);
     fresh.push(childLead + block('notations', '', childLead, pieces));
   }
-  const hidden = hiddenBlock(text, hiddenTechnical, hiddenSlurs, childLead, inside);
-  if (hidden) fresh.push(childLead + hidden);
+  const kept = hiddenBlock(text, hidden, childLead, inside);
+  if (kept) fresh.push(childLead + kept);
   if (fresh.length) {
     const before = note.children.findLast(({ name }) => !AFTER_NOTATIONS.has(name));
     const at = before?.end ?? note.startTagEnd;
     edits.push({ start: at, end: at, text: fresh.join('') });
   }
-  for (const element of [...hiddenTechnical, ...hiddenSlurs]) edits.push({ start: element.start - leadOf(text, element).length, end: element.end, text: '' });
+  for (const element of hidden) edits.push({ start: element.start - leadOf(text, element).length, end: element.end, text: '' });
   return edits;
 }
 
-function hiddenBlock(text: string, technical: readonly XmlElement[], slurs: readonly XmlElement[], lead: string, inside: (lead: string) => string): string {
-  if (!technical.length && !slurs.length) return '';
-  const source = (element: XmlElement) => text.slice(element.start, element.end);
+/**
+ * What is no longer shown stays in the document as the words of an element nobody draws: programs that pass over `print-object` on notations would
+ * else show the old mark beside the new one, and half a slur.
+ */
+function hiddenBlock(text: string, elements: readonly XmlElement[], lead: string, inside: (lead: string) => string): string {
+  if (!elements.length) return '';
   const inner = inside(lead);
-  const pieces = slurs.map((element) => inner + source(element));
-  if (technical.length) pieces.unshift(inner + block('technical', '', inner, technical.map((element) => inside(inner) + source(element))));
+  const pieces = elements.map(({ start, end }) => `${inner}<other-notation type="single" print-object="no">${xmlText(text.slice(start, end))}</other-notation>`);
   return block('notations', ' print-object="no"', lead, pieces);
 }
 
@@ -72,8 +74,8 @@ function append(text: string, parent: XmlElement, pieces: readonly string[], ins
   return { start: parent.startTagEnd - 2, end: parent.end, text: `>${content}</${parent.name}>` };
 }
 
-/** The edit that puts words above the staff before a note (its chord's first note). */
-export function wordsEdit(text: string, note: XmlElement, words: readonly string[]): Edit {
+/** The edit that puts words above or below the staff before a note (its chord's first note). */
+export function wordsEdit(text: string, note: XmlElement, words: readonly Words[]): Edit {
   const lead = leadOf(text, note);
   const childLead = note.children[0] ? leadOf(text, note.children[0]) : '';
   const inner = deeper(lead, lead, childLead);
@@ -82,9 +84,9 @@ export function wordsEdit(text: string, note: XmlElement, words: readonly string
     const element = child(note, name);
     return element ? [inner + text.slice(element.start, element.end)] : [];
   });
-  const directions = words.map((word) => {
+  const directions = words.map(({ text: word, placement }) => {
     const type = inner + block('direction-type', '', inner, [`${innermost}<words>${word}</words>`]);
-    return block('direction', ' placement="above"', lead, [type, ...ties]) + lead;
+    return block('direction', ` placement="${placement}"`, lead, [type, ...ties]) + lead;
   });
   return { start: note.start, end: note.start, text: directions.join('') };
 }

@@ -1,10 +1,11 @@
 import { type Mark, slotKey } from '../music/mark.ts';
 import type { Part } from '../music/part.ts';
+import { isOutside } from '../music/seat.ts';
 import { Additions } from './additions.ts';
 import { escaped } from './escape.ts';
 import type { DocumentFault } from './fault.ts';
 import { noteEdits, wordsEdit } from './insertions.ts';
-import { technicalXml } from './markXml.ts';
+import { type Side, technicalXml } from './markXml.ts';
 import { type ReadPart, readScore } from './readScore.ts';
 import { SlurMarks } from './slurMarks.ts';
 import { pairNumberedSlurs } from './slurs.ts';
@@ -32,7 +33,8 @@ export type Merged = { ok: true; text: string } | { ok: false; fault: DocumentFa
 
 /**
  * Writes marks into the very document they are about: elements are inserted (and, with `hide`, printed ones moved aside); every other character stays.
- * Seats are the caller's business: all marks given are written; of two marks of one slot on one note the last counts.
+ * Which seats are the caller's business: all marks given are written, those of outside players alone above the staff and those of inside players alone below it;
+ * of two marks of one slot on one note and one side the last counts.
  * Refuses a document that cannot be read, an unknown part, an unknown note and a stored part that does not match the document.
  * Invariants: without marks the text is the same; reading again gives the old marks and exactly the new ones.
  * Example: `mergeMarks(text, { parts: [], superseded: 'keep', expressible: () => true })` gives the text back.
@@ -58,24 +60,34 @@ function addPart(source: ReadPart, { ids, marks, part }: MarkedPart, hide: boole
   const places = placesOf(ids ?? source.part, source.part, order);
   if (!places) return { code: 'NOT_ITS_SOURCE', text: `The stored part "${part}" does not match its document. Import the document again.`, part };
   const slurs = new SlurMarks(order, pairNumberedSlurs(source.part.measures));
-  const latest = new Map(marks.map((mark) => [`${mark.note} ${slotKey(mark.value)}`, mark]));
-  for (const { note, value } of latest.values()) {
+  const latest = new Map(marks.map((mark) => [`${mark.note} ${slotKey(mark.value)} ${sideOf(mark)}`, mark]));
+  const inSlot = new Map<string, number>();
+  for (const { note, value } of latest.values()) inSlot.set(`${note} ${slotKey(value)}`, (inSlot.get(`${note} ${slotKey(value)}`) ?? 0) + 1);
+  for (const mark of latest.values()) {
+    const { note, value } = mark;
+    const side = sideOf(mark);
     const standing = places.get(note);
     if (!standing) return { code: 'UNKNOWN_NOTE', text: `Part "${part}" has no note "${note}". Load the part again.`, part };
     const { element } = standing;
     const addition = additions.at(element);
     if (hide) {
       const { said, elements } = supersededBy(value, element);
-      if (said) continue;
+      if (said && inSlot.get(`${note} ${slotKey(value)}`) === 1) continue;
       for (const printed of elements) addition.hiddenTechnical.add(printed);
     }
-    addition.technical.push(...technicalXml(value));
-    if (value.kind === 'text') additions.at(order.head(standing).element).words.push(escaped(value.text, expressible));
+    addition.technical.push(...technicalXml(value, side));
+    if (value.kind === 'text') additions.at(order.head(standing).element).words.push({ text: escaped(value.text, expressible), placement: side ?? 'above' });
     else if (value.kind === 'slur') slurs[value.slur](standing);
     else if (value.kind === 'none' && value.slot === 'slur' && hide) slurs.rubOut(standing);
   }
   slurs.write(additions, hide);
   return undefined;
+}
+
+/** On which side of the staff a mark stands that is for some seats alone: inside players read below. Of no side where it is for everybody. */
+function sideOf({ seats = 'all' }: Mark): Side {
+  if (seats === 'all') return null;
+  return seats.some(isOutside) ? 'above' : 'below';
 }
 
 /** Where each note id stands in the document: same measure, same place in it. Undefined when the two do not have the same shape. */

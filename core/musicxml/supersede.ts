@@ -4,7 +4,8 @@ import { technicalMark } from './notations.ts';
 import { readMarks } from './readMarks.ts';
 
 /**
- * The printed elements of a note that a new mark supersedes, and whether the note says the new mark already (then nothing has to be written).
+ * The printed elements of a note that a new mark supersedes, and whether the note says the new mark already (then nothing has to be written, unless others at
+ * the desk have another).
  * Only marks that are shown count.
  */
 export function supersededBy(value: MarkValue, note: XmlElement): { said: boolean; elements: XmlElement[] } {
@@ -13,7 +14,7 @@ export function supersededBy(value: MarkValue, note: XmlElement): { said: boolea
     .flatMap((notations) => childrenNamed(notations, 'technical'))
     .flatMap(({ children }) => children);
   const marks = readMarks(elements.map((element) => technicalMark(element, false))).filter((mark) => (value.kind === 'none' ? slotOf(mark.value) === value.slot : slotKey(mark.value) === slotKey(value)));
-  if (marks.length === 1 && JSON.stringify(marks[0]?.value) === JSON.stringify(value)) return { said: true, elements: [] };
+  const said = marks.length === 1 && JSON.stringify(marks[0]?.value) === JSON.stringify(value);
   const indices = new Set(marks.flatMap(({ from }) => from));
-  return { said: false, elements: elements.filter((_, index) => indices.has(index)) };
+  return { said, elements: elements.filter((_, index) => indices.has(index)) };
 }

@@ -1,7 +1,9 @@
+import { leads } from '../../core/agreement/seating.ts';
 import { offerOn } from '../../core/archive/offer.ts';
 import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { BroughtIn } from '../../core/archive/wire.ts';
-import { partNow, type House } from '../operations/partNow.ts';
+import { partNow, type House, type PartNow } from '../operations/partNow.ts';
+import type { StoredPart } from '../store/library.ts';
 import type { Asker } from '../store/partLog.ts';
 import { layMarks } from './layMarks.ts';
 
@@ -11,16 +13,19 @@ interface Wish {
   ink: boolean;
   asking: string;
   asker: Asker;
+  librarian: boolean;
 }
 
 /** Where the marks come from, as a reason on every slip. */
 const because = ({ ensemble, conductor, season }: KeptSet): string => `As played in ${season} under ${conductor} (${ensemble})`;
 
-/** Lays the marks of an earlier season on every part of a work that has the same music. */
-export async function bringIn(house: House, { set, work, ink, asking, asker }: Wish): Promise<BroughtIn> {
+/** Lays the marks of an earlier season on every part of a work that has the same music; whoever leads some of its sections lays them on theirs. */
+export async function bringIn(house: House, { set, work, ink, asking, asker, librarian }: Wish): Promise<BroughtIn> {
   const brought: BroughtIn = { parts: [] };
-  for (const part of await house.store.library.partsOf(work)) {
-    const { facts } = await partNow(house, part);
+  const all: (PartNow & { part: StoredPart })[] = [];
+  for (const part of await house.store.library.partsOf(work)) all.push({ part, ...(await partNow(house, part)) });
+  const led = all.filter(({ section }) => leads(section, asker.person));
+  for (const { part, facts } of led.length && (ink || !librarian) ? led : all) {
     const offer = offerOn(set.parts, part.content, facts);
     if (!offer) continue;
     const { marks, left } = offer;

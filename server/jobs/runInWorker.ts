@@ -18,7 +18,7 @@ export interface RunOptions {
 /** A job that used up its room or time. */
 export class Exhausted extends Error {}
 
-/** A worker of imports or prints rests so long before it goes: a folder full of scores, a work's copies come one after another. Chosen, not measured. */
+/** A worker of imports or prints rests so long before it goes: a folder full of scores comes in one after another, and a work goes out in a copy for every desk. Chosen, not measured. */
 const REST_MS = 20_000;
 
 interface Door {
@@ -30,7 +30,7 @@ interface Door {
 const documents: Door = { turnstile: new Turnstile(Math.max(1, availableParallelism() - 1)), workers: createRestingWorkers(HEAP_MEGABYTES, 0) };
 // A look through a whole piece is long and nobody's page waits for it: it goes through a door of its own, so that no score and no part stands behind it.
 const pieces: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, 0) };
-// So is printing: a whole work's parts come one after another, to one engraver that was opened for the first.
+// So is printing: a whole work's parts come one after another, and the engraver takes longer to begin than a short part to print.
 const prints: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, REST_MS) };
 // Nor does a symphony that comes in stand before a part that somebody opens.
 const imports: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, REST_MS) };

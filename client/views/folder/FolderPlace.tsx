@@ -28,7 +28,7 @@ import { Since } from './since/Since.tsx';
 import { Prints } from './prints/Prints.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { useFolderKeys } from './useFolderKeys.ts';
-import { cellsOf, type Cell } from './cells.ts';
+import { cellInHand, cellsOf, type Cell } from './cells.ts';
 import { Imports } from './imports/Imports.tsx';
 import { useLaying } from './imports/useLaying.ts';
 import { Reuse } from './reuse/Reuse.tsx';
@@ -59,14 +59,16 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   const concert = programme && firstDay(programme.days, 'concert');
   const cells = cellsOf(programme?.works ?? [], sections);
   const mine = sections.find((section) => placeIn(section, me.id))?.id;
-  const all = cells.rows.flatMap(({ parts }) => parts.flat());
-  const cell = all.find(({ part }) => part.id === chosen) ?? all.find(({ part }) => part.section?.id === mine) ?? all[0];
+  const cell = cellInHand(cells, chosen, mine);
   const act = (work: () => Promise<string | null | void>) =>
     attempt(async () => {
-      const sentence = await work();
-      again();
-      overview.again();
-      return sentence;
+      try {
+        return await work();
+      } finally {
+        // What was done before something went wrong is to be seen too.
+        again();
+        overview.again();
+      }
     });
   const laying = useLaying(place.programme, me.librarian, say, again);
   const here = laying.views.filter((view) => view.programme === place.programme || programme?.works.some(({ id }) => id === view.work));
@@ -90,13 +92,13 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         <Head left={programme?.title ?? ''} middle={concert ? words.day(concert) : ''} right={me.librarian ? `${me.name}, ${words.folder.library}` : me.name} />
         {programme ? <ProgrammeDays programme={programme} /> : null}
         {programme ? <TimeLine programme={programme} /> : null}
-        {all.length ? <Grid cells={cells} overview={overview.value} chosen={cell?.part.id ?? null} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
+        {cell ? <Grid cells={cells} overview={overview.value} chosen={cell.part.id} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         <Imports views={here} onLeave={laying.leave} />
         {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}
         {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
         {cell ? <WholePiece key={`whole ${cell.work.id}`} work={cell.work} say={say} /> : null}
-        {cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} sections={sections} cell={cell} act={act} say={say} /> : null}
+        {programme && cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} programme={programme} sections={sections} cell={cell} act={act} say={say} /> : null}
         {cell ? <HandOut me={me} leads={led} cell={cell} sections={sections} act={act} /> : null}
         {cell && mayPrint.length ? <Prints key={`prints ${cell.work.id}`} work={cell.work} parts={mayPrint} inHand={cell.part.id} sections={sections} say={say} /> : null}
         {programme ? <Seatings me={me} shelf={shelf} programme={programme} cells={cells} act={act} /> : null}
@@ -104,7 +106,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
-        tools={programme ? <FolderTools me={me} cell={cell ?? null} leads={led} laying={laying} act={act} say={say} /> : null}
+        tools={programme ? <FolderTools me={me} cell={cell ?? null} led={mayPrint} laying={laying} act={act} say={say} /> : null}
       />
     </>
   );

@@ -22,6 +22,12 @@ export function cellsOf(works: readonly WorkView[], sections: readonly SectionVi
   return { columns, rows };
 }
 
+/** The part in hand: the one chosen, else one of the section I sit in, else the first. */
+export function cellInHand({ rows }: Cells, chosen: string | null, mine: string | undefined): Cell | undefined {
+  const all = rows.flatMap(({ parts }) => parts.flat());
+  return all.find(({ part }) => part.id === chosen) ?? all.find(({ part: { section } }) => section !== null && section.id === mine) ?? all[0];
+}
+
 /** The part one step away from another, or the same at the edge. */
 export function neighbour({ rows }: Cells, part: string | null, dx: number, dy: number): string | null {
   const y = rows.findIndex(({ parts }) => parts.flat().some((cell) => cell.part.id === part));

@@ -72,6 +72,8 @@ export const folder = {
   lock: 'abschließen',
   unlock: 'aufschließen',
   moveOn: 'weiter',
+  moveAllOn: (n) => (n === 2 ? 'beide weiter' : `alle ${n} weiter`),
+  movedOn: (n, stage) => `${capital(count(n, 'Stimme', 'Stimmen', 'eine'))} dieses Werks weiter: ${stage}.`,
   moveBack: 'zurück',
   handOut: (part, work) => `Auszugeben: ${part}, ${work}`,
   forSection: 'für die ganze Gruppe',

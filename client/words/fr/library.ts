@@ -73,6 +73,8 @@ export const folder = {
   lock: 'arrêter',
   unlock: 'rouvrir',
   moveOn: 'avancer',
+  moveAllOn: (n) => (n === 2 ? 'avancer les deux' : `avancer les ${n}`),
+  movedOn: (n, stage) => `${capital(count(n, 'partie', 'parties', 'une'))} de cette œuvre ${n < 2 ? 'avancée' : 'avancées'} : ${stage}.`,
   moveBack: 'reculer',
   handOut: (part, work) => `À distribuer : ${part}, ${work}`,
   forSection: 'pour tout le pupitre',

@@ -72,6 +72,8 @@ export const folder = {
   lock: 'chiudere',
   unlock: 'riaprire',
   moveOn: 'avanti',
+  moveAllOn: (n) => (n === 2 ? 'avanti tutte e due' : `avanti tutte e ${n}`),
+  movedOn: (n, stage) => `${capital(count(n, 'parte', 'parti', 'una'))} di quest’opera avanti: ${stage}.`,
   moveBack: 'indietro',
   handOut: (part, work) => `Da distribuire: ${part}, ${work}`,
   forSection: 'per tutta la sezione',

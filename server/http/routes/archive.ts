@@ -65,7 +65,7 @@ export function archiveRoutes(app: FastifyInstance, deps: Deps): void {
     const { id, set: wanted, ink } = read(BringInBody, request.body);
     const set = await archive.set(wanted);
     if (!set) throw notFound('set of marks');
-    return bringIn(deps, { set, work: idOf(request.params), ink, asking: id, asker: { person: person.id, session } });
+    return bringIn(deps, { set, work: idOf(request.params), ink, asking: id, asker: { person: person.id, session }, librarian: person.librarian });
   });
 
   app.get('/api/works/:id/travel', async (request): Promise<TravelView> => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { SectionView, WorkView } from '../../../core/agreement/wire/http.ts';
-import { cellsOf, neighbour } from '../../../client/views/folder/cells.ts';
+import { cellInHand, cellsOf, neighbour } from '../../../client/views/folder/cells.ts';
 import { rowsOf, stationsOf } from '../../../client/views/folder/stations.ts';
 import { resized, seated } from '../../../client/views/shelf/seatingPlan.ts';
 
@@ -20,6 +20,10 @@ describe('the folder', () => {
 
   it('arrows walk its parts and stay at the edges', () => {
     expect([neighbour(cells, 'a', 1, 0), neighbour(cells, 'b', 1, 0), neighbour(cells, 'b', 0, 1), neighbour(cells, 'a', 0, -1)]).toEqual(['b', 'b', 'd', 'a']);
+  });
+
+  it('the part in hand is the one chosen, else my section’s own, else the first; a part nobody plays yet is not everybody’s who sits nowhere', () => {
+    expect([cellInHand(cells, 'c', 'v1'), cellInHand(cells, 'gone', 'v2'), cellInHand(cells, null, undefined), cellInHand(cellsOf([], []), null, 'v1')].map((cell) => cell?.part.id)).toEqual(['c', 'b', 'a', undefined]);
   });
 
   it('stations in time leave out the days nobody has said', () => {

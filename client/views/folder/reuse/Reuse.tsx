@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { leads } from '../../../../core/agreement/seating.ts';
-import type { Me, SectionView } from '../../../../core/agreement/wire/http.ts';
+import type { Me, ProgrammeView, SectionView } from '../../../../core/agreement/wire/http.ts';
 import { fetchOffers } from '../../../library/archive.ts';
 import { useLoaded } from '../../../library/useLoaded.ts';
 import { Fold } from '../../../ui/Fold.tsx';
@@ -13,7 +13,7 @@ import { PutBy } from './PutBy.tsx';
 import { Travel } from './Travel.tsx';
 
 /** What the work in hand brings from earlier seasons and takes to later ones; its bows carried across the sections; its wrong notes. `sections`: as they sit in the programme. */
-export function Reuse({ me, sections, cell, act, say }: { me: Me; sections: readonly SectionView[]; cell: Cell; act: Act; say(sentence: string): void }): ReactNode {
+export function Reuse({ me, programme, sections, cell, act, say }: { me: Me; programme: ProgrammeView; sections: readonly SectionView[]; cell: Cell; act: Act; say(sentence: string): void }): ReactNode {
   const { work, part } = cell;
   const offers = useLoaded(`offers ${work.id}`, () => fetchOffers(work.id));
   const led = sections.some((section) => leads(section, me.id) && work.parts.some((one) => one.section?.id === section.id));
@@ -31,7 +31,7 @@ export function Reuse({ me, sections, cell, act, say }: { me: Me; sections: read
       {offers.value?.length === 0 ? <p className="none">{words.reuse.nothing}</p> : null}
       {me.librarian ? (
         <Fold word={words.reuse.putBy} of="put-by">
-          <PutBy work={work.id} act={actAnd} />
+          <PutBy work={work.id} programme={programme} act={actAnd} />
         </Fold>
       ) : null}
       {mayLay && work.parts.length > 1 ? (
