@@ -9,6 +9,7 @@ export default {
     { name: 'client-not-server', severity: 'error', comment: 'What both need lives in core.', from: { path: '^client/' }, to: { path: '^server/' } },
     { name: 'only-the-store-sees-the-database', severity: 'error', comment: 'Ask the store for what you need; it speaks in values of core.', from: { path: '^server/', pathNot: '^server/(store|database)/' }, to: { path: '(node_modules/(pg|@prisma)/|prisma-client)' } },
     { name: 'one-importer-of-the-engraver-client', severity: 'error', comment: 'Ask client/engraving for a drawing.', from: { path: '^client/', pathNot: '^client/engraving/engraver\\.ts$' }, to: { path: 'node_modules/verovio/' } },
+    { name: 'engraver-required-on-the-server', severity: 'error', comment: 'Require it, as server/print/engraver.ts does: imported, it costs a gigabyte.', from: { path: '^server/' }, to: { path: 'node_modules/verovio/dist/verovio-module' } },
     { name: 'one-importer-of-the-engraver-server', severity: 'error', comment: 'Ask server/print/engraver.ts for a drawing or for MEI.', from: { path: '^server/', pathNot: '^server/print/engraver\\.ts$' }, to: { path: 'node_modules/verovio/' } },
     { name: 'rules-stand-alone', severity: 'error', comment: 'Move what two rules share out of check/rules/.', from: { path: '^core/check/rules/' }, to: { path: '^core/check/rules/' } },
     { name: 'operations-stand-alone', severity: 'error', comment: 'Move what two operations share into core/agreement/.', from: { path: '^core/agreement/operations/' }, to: { path: '^core/agreement/operations/' } },

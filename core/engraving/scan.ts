@@ -4,7 +4,7 @@ export interface Scanned {
   attributes: Record<string, string>;
   /** From the outermost to the innermost group around (and including) the element. */
   groups: readonly { class: string; id: string }[];
-  /** Text right after the opening tag. */
+  /** Text right after the opening tag, with the spaces around its words; "" where there is none. */
   text: string;
 }
 
@@ -21,7 +21,7 @@ export function* scan(svg: string): Generator<Scanned> {
     }
     const attributes = Object.fromEntries([...rest!.matchAll(ATTRIBUTE)].map(([, name, value]) => [name!, value!]));
     if (tag === 'g') groups.push({ class: attributes.class ?? '', id: attributes.id ?? '' });
-    yield { tag: tag!, attributes, groups: [...groups], text: text!.trim() };
+    yield { tag: tag!, attributes, groups: [...groups], text: text!.trim() ? text! : '' };
     if (tag === 'g' && empty) groups.pop();
   }
 }

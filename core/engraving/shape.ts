@@ -30,6 +30,8 @@ const GLYPHS: [RegExp, up: number, down: number, width: number][] = [
   [/^E24/, 0.8, 3, 1.2],
   [/^E56/, 1.6, 0.2, 2.4],
   [/^E5[23]/, 1.8, 0.6, 2],
+  [/^E08[0-9]/, 1.05, 1.05, 1.8],
+  [/^E88[0-9]/, 1.5, 0.1, 1.1],
 ];
 
 function glyphBox({ attributes }: Scanned): Box | null {

@@ -9,7 +9,7 @@ declare module 'verovio/esm' {
   /** Kept for `getLog` instead of said on the console. */
   export function enableLogToBuffer(on: boolean, module: unknown): void;
   export class VerovioToolkit {
-    constructor(module: unknown);
+    constructor(module?: unknown);
     setOptions(options: Record<string, unknown>): void;
     /** 0 where the text could not be read. */
     loadData(text: string): number;
@@ -19,5 +19,13 @@ declare module 'verovio/esm' {
     renderToSVG(page: number): string;
     getLog(): string;
     getMEI(): string;
+  }
+
+  /** What the package is to a script that requires it: the program, compiled after the script has run, and its classes. */
+  export interface Verovio {
+    module: { onRuntimeInitialized?: () => void };
+    toolkit: typeof VerovioToolkit;
+    LOG_ERROR: number;
+    enableLog(level: number): void;
   }
 }

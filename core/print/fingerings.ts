@@ -76,8 +76,11 @@ function needed(instrument: Instrument, figures: readonly Figure[]): Set<Figure>
     if (before && figure.at - before.ends >= FORGOTTEN) hand = [];
     const places = placesFor(instrument, figure);
     const staying = places.filter((place) => hand.some((from) => handMoves(instrument, from, place) === 0));
-    const slides = before !== null && before.value.finger === figure.value.finger && figure.value.finger !== 0 && before.note.midi !== figure.note.midi && staying.some(({ string }) => hand.some((from) => from.string === string));
+    const again = before !== null && before.value.finger === figure.value.finger && figure.value.finger !== 0 && before.note.midi !== figure.note.midi;
+    const slides = again && staying.some(({ string }) => hand.some((from) => from.string === string));
     if (figure.always || !staying.length || slides) kept.add(figure);
+    // One finger twice is read as a pair: the second figure says nothing without the first.
+    if (again && (slides || (hand.length > 0 && !staying.length))) kept.add(before!);
     if (figure.value.finger !== 0) hand = staying.length ? staying : places;
     before = figure;
   }
@@ -89,7 +92,7 @@ const rubbedOut = (note: Note, slot: 'finger' | 'string' | 'reach'): SeatedMark 
 /**
  * Marks as a copy with all, few or no figures shows them; printed figures that go are rubbed out by marks of kind "none". Bows stay, and words.
  * sparse: the first figure, the first after a shift or a long rest, open against stopped, reaches, harmonics, substitutions, double stops, one finger
- * sliding; a figure stays if any reader needs it. Common practice, no source. Without an instrument known, sparse keeps all.
+ * sliding or shifting (both its figures); a figure stays if any reader needs it. Common practice, no source. Without an instrument known, sparse keeps all.
  * Example: `withFingerings(part, marks, 'none')` has no mark of kind "finger".
  */
 export function withFingerings(part: Part, marks: readonly SeatedMark[], fingerings: Fingerings): SeatedMark[] {

@@ -1,4 +1,4 @@
-import { emptyCost, lineCost, PAGE, turnCost } from './costs.ts';
+import { emptyCost, lineCost, PAGE, TITLE_PAGE, turnCost } from './costs.ts';
 import type { TurnRest } from './turns.ts';
 
 /** Music that stays together on a line: a measure, or several counted by one rest. Staff spaces. */
@@ -35,9 +35,14 @@ export interface Line {
   to: number;
 }
 
-export interface LaidOnPages {
+interface Pages {
   pages: readonly (readonly Line[])[];
   cost: number;
+}
+
+export interface LaidOnPages extends Pages {
+  /** Number of the page the music begins on: 2 where a page with the title alone goes before it. */
+  begins: 1 | 2;
 }
 
 /** Height of lines on a page from the top of the first to the foot of the last. Example: no line has height 0. */
@@ -118,14 +123,15 @@ function keep(waiting: Map<number, Reached[]>, at: number, reached: Reached): vo
 
 /**
  * Lays blocks in lines and lines on pages at the least cost over all ways of doing it: lines near their own width, pages full, and turns, which
- * come after odd pages, in silences. The first page is a right one. Costs are those of `costs.ts`.
+ * come after odd pages, in silences. The first page is a right one, or a page with the title goes before it, so that what cannot be turned lies open
+ * side by side. Costs are those of `costs.ts`.
  * Invariant: every block stands on exactly one line, in order. Example: no blocks lie on no pages.
  */
 export function layOnPages(blocks: readonly Block[], sheet: Sheet): LaidOnPages {
   const lines = blocks.map((_, from) => linesFrom(blocks, from, sheet.line));
   const filled = new Map<string, ReturnType<typeof pagesFrom>>();
-  const known = new Map<string, LaidOnPages>();
-  const from = (block: number, right: boolean): LaidOnPages => {
+  const known = new Map<string, Pages>();
+  const from = (block: number, right: boolean): Pages => {
     if (block === blocks.length) return { pages: [], cost: 0 };
     const key = `${block} ${right ? 'right' : 'left'}`;
     const before = known.get(key);
@@ -133,7 +139,7 @@ export function layOnPages(blocks: readonly Block[], sheet: Sheet): LaidOnPages 
     const height = block === 0 ? sheet.firstHeight : sheet.height;
     const ends = filled.get(`${block}`) ?? pagesFrom(blocks, block, sheet, height, lines);
     filled.set(`${block}`, ends);
-    let best: LaidOnPages = { pages: [], cost: Infinity };
+    let best: Pages = { pages: [], cost: Infinity };
     for (const [to, page] of ends) {
       const turn = to < blocks.length ? PAGE + (right ? turnCost(blocks[to - 1]!.rest) : 0) : 0;
       const rest = from(to, !right);
@@ -143,5 +149,7 @@ export function layOnPages(blocks: readonly Block[], sheet: Sheet): LaidOnPages 
     known.set(key, best);
     return best;
   };
-  return from(0, true);
+  const right = from(0, true);
+  const left = from(0, false);
+  return left.cost + TITLE_PAGE < right.cost ? { pages: left.pages, cost: left.cost + TITLE_PAGE, begins: 2 } : { ...right, begins: 1 };
 }

@@ -5,11 +5,8 @@ export type Mm = number;
 
 export interface Paper {
   name: PaperName;
-  /** As players say it. */
-  called: string;
   width: Mm;
   height: Mm;
-  margins: { side: Mm; top: Mm; bottom: Mm };
 }
 
 export const PaperName = z.enum(['a4', 'b4', '9x12', '10x13']);
@@ -17,15 +14,12 @@ export type PaperName = z.infer<typeof PaperName>;
 
 const INCH = 25.4;
 
-/**
- * Sheets parts are printed on. Sizes: ISO 216 (A4), JIS P 0138 (B4), inches. Margins: chosen, not measured; the small sheet has narrow ones,
- * so that a line holds as much as it can, the large ones leave room for thumbs and pencil.
- */
+/** Sheets parts are printed on. Sizes: ISO 216 (A4), JIS P 0138 (B4), inches. */
 const PAPERS: Record<PaperName, Paper> = {
-  a4: { name: 'a4', called: 'A4', width: 210, height: 297, margins: { side: 12, top: 11, bottom: 12 } },
-  b4: { name: 'b4', called: 'B4', width: 257, height: 364, margins: { side: 18, top: 14, bottom: 16 } },
-  '9x12': { name: '9x12', called: '9 x 12 inches', width: 9 * INCH, height: 12 * INCH, margins: { side: 14, top: 12, bottom: 13 } },
-  '10x13': { name: '10x13', called: '10 x 13 inches', width: 10 * INCH, height: 13 * INCH, margins: { side: 19, top: 15, bottom: 16 } },
+  a4: { name: 'a4', width: 210, height: 297 },
+  b4: { name: 'b4', width: 257, height: 364 },
+  '9x12': { name: '9x12', width: 9 * INCH, height: 12 * INCH },
+  '10x13': { name: '10x13', width: 10 * INCH, height: 13 * INCH },
 };
 
 /** A sheet by its name. Example: `paperNamed('a4').width` is 210. */

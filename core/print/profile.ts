@@ -1,6 +1,5 @@
 import type { Box, Geometry } from '../engraving/geometry.ts';
 import type { PlacedMarks } from '../engraving/marks/placeMarks.ts';
-import type { LiftedWord } from '../engraving/marks/words.ts';
 
 /** How far a system reaches above its first and below its last staff line, column by column; staff spaces. */
 export interface Profile {
@@ -13,8 +12,8 @@ const COLUMN = 1;
 /** A clef without anything over it. */
 const CLEF = { up: 1.7, down: 1.7 };
 
-/** What a system covers: notes, marks, words above as they stand, and words below moved down by `drop`. Example: an empty staff is as high as its clef. */
-export function profileOf({ width, top, bottom, near, low }: Geometry, placed: PlacedMarks, words: readonly LiftedWord[], drop: number): Profile {
+/** What a system covers: notes, marks, words (`words`) and what else stands there (`others`), as they stand. Example: an empty staff is as high as its clef. */
+export function profileOf({ width, top, bottom, near }: Geometry, placed: PlacedMarks, words: readonly { box: Box }[], others: readonly Box[]): Profile {
   const columns = Math.ceil(width / COLUMN) + 2;
   const profile = { up: new Float64Array(columns).fill(CLEF.up), down: new Float64Array(columns).fill(CLEF.down) };
   const paint = ({ x0, x1, y0, y1 }: Box) => {
@@ -25,7 +24,7 @@ export function profileOf({ width, top, bottom, near, low }: Geometry, placed: P
   };
   near.forEach(paint);
   for (const { box } of words) paint(box);
-  for (const box of low) paint({ ...box, y0: box.y0 + drop, y1: box.y1 + drop });
+  others.forEach(paint);
   for (const { x0, x1, y, height } of placed.signs) paint({ x0, x1, y0: y - height, y1: y });
   return profile;
 }

@@ -1,6 +1,7 @@
 import { extname, resolve } from 'node:path';
 import type { z } from 'zod';
 import { Fingerings } from '../../core/print/fingerings.ts';
+import { MarginsName } from '../../core/print/margins.ts';
 import { PaperName, STAFF } from '../../core/print/paper.ts';
 import type { PrintForm } from '../print/order.ts';
 import { readArguments, required } from './arguments.ts';
@@ -23,16 +24,17 @@ const pageName = (out: string, page: number): string => `${out.slice(0, -extname
 
 export const printing: Command = {
   name: 'print',
-  usage: 'FILE --part ID [--marks MARKS.json] [--paper a4|b4|9x12|10x13] [--staff MM] [--fingerings all|sparse|none] --out OUT',
+  usage: 'FILE --part ID [--marks MARKS.json] [--paper a4|b4|9x12|10x13] [--margins narrow|usual|wide|bound] [--staff MM] [--fingerings all|sparse|none] --out OUT',
   summary: 'Lays a part with its marks on pages for the stand; OUT is .pdf, .svg (a file a page) or .mei by its name.',
   async run(args) {
-    const { file, options } = readArguments(printing, args, ['part', 'marks', 'paper', 'staff', 'fingerings', 'out']);
+    const { file, options } = readArguments(printing, args, ['part', 'marks', 'paper', 'margins', 'staff', 'fingerings', 'out']);
     const id = required(printing, options, 'part');
     const out = required(printing, options, 'out');
     const form = FORMS[extname(out).toLowerCase()];
     if (!form) throw new BadInput(`--out "${out}" should end in .pdf, .svg or .mei.`);
     if (resolve(out) === resolve(file)) throw new BadInput(`--out "${out}" is the source itself, which is kept as it is. Choose another name.`);
     const paper = choice('paper', PaperName, options.paper ?? 'a4', PaperName.options);
+    const margins = choice('margins', MarginsName, options.margins ?? 'usual', MarginsName.options);
     const fingerings = choice('fingerings', Fingerings, options.fingerings ?? 'all', Fingerings.options);
     const source = await openScore(file);
     const { part } = partOf(source, id);
@@ -48,6 +50,7 @@ export const printing: Command = {
       marks: marks.map((mark) => ({ ...mark, seats: mark.seats ?? 'all' })),
       heading: { title, composer, instrument: part.name, seat: '', edition: '' },
       paper,
+      margins,
       staff: Number(options.staff ?? STAFF.usual),
       fingerings,
       form,

@@ -1,5 +1,5 @@
-import createVerovioModule from 'verovio/wasm';
-import { enableLog, LOG_ERROR, VerovioToolkit } from 'verovio/esm';
+import { createRequire } from 'node:module';
+import type { Verovio, VerovioToolkit } from 'verovio/esm';
 import { APPEARANCE, withoutNames } from '../../core/engraving/appearance.ts';
 import type { EngravedSystem } from '../../core/engraving/geometry.ts';
 import { readGeometry } from '../../core/engraving/readGeometry.ts';
@@ -31,11 +31,17 @@ export type Breaking =
 
 let opened: Promise<VerovioToolkit> | undefined;
 
-/** One toolkit a thread: it is some megabytes of program. */
+/**
+ * One toolkit a thread: it is some megabytes of program. It is required, not imported: what is imported goes through the loader that reads our
+ * types, which takes ten seconds and a gigabyte over a script of seven million letters.
+ */
 const toolkit = (): Promise<VerovioToolkit> =>
-  (opened ??= createVerovioModule().then((module) => {
-    enableLog(LOG_ERROR, module);
-    return new VerovioToolkit(module);
+  (opened ??= new Promise((resolve) => {
+    const verovio = createRequire(import.meta.url)('verovio') as Verovio;
+    verovio.module.onRuntimeInitialized = () => {
+      verovio.enableLog(verovio.LOG_ERROR);
+      resolve(new verovio.toolkit());
+    };
   }));
 
 /** A part's text as MEI, as the engraver writes it. Fails with the engraver's own words where it cannot read the text. */

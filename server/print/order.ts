@@ -2,6 +2,7 @@ import type { Mark } from '../../core/music/mark.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { Fingerings } from '../../core/print/fingerings.ts';
+import type { MarginsName } from '../../core/print/margins.ts';
 import type { Mm, PaperName } from '../../core/print/paper.ts';
 import type { TurnKind } from '../../core/print/turns.ts';
 
@@ -29,6 +30,7 @@ export interface PrintOrder {
   marks: readonly (Mark & { seats: 'all' | SeatId[] })[];
   heading: Heading;
   paper: PaperName;
+  margins: MarginsName;
   staff: Mm;
   fingerings: Fingerings;
   form: PrintForm;

@@ -3,22 +3,24 @@ import type { Trouble } from '../../core/agreement/wire/http.ts';
 import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
 import type { ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import { withFingerings } from '../../core/print/fingerings.ts';
+import { marginsOf } from '../../core/print/margins.ts';
 import { paperNamed, staffAllowed } from '../../core/print/paper.ts';
 import { turnKind, turnRests } from '../../core/print/turns.ts';
 import { openFile } from '../files/openFile.ts';
 import { meiOf } from './engraver.ts';
+import { titleHeight } from './headings.ts';
 import { markedText } from './markedText.ts';
 import { textForMei } from './mei.ts';
 import type { PageTurn, Printed, PrintOrder } from './order.ts';
-import { pageSvg, type PageFrame } from './pageSvg.ts';
+import { pageSvg, type PageFrame, titleSvg } from './pageSvg.ts';
 import { PdfWriter } from './pdf.ts';
 import { setMusic, type SetPage } from './setMusic.ts';
 import { shownMarks } from './shownMarks.ts';
 
 /** Quarters a minute where a part gives no tempo, as the checker assumes. */
 const ASSUMED_TEMPO = 90;
-/** Room for the running head and for the title, and how far apart lines stand at least. Millimetres, then staff spaces; chosen, not measured. */
-const HEAD = { other: 6, first: 26 };
+/** Room for the running head in millimetres, and how far apart lines stand at least in staff spaces. Chosen, not measured. */
+const HEAD = 6;
 const ROOM = { gap: 1, apart: 6.5 };
 
 /** A part with its marks as pages. Refuses what cannot be read, and staves too small for two players. */
@@ -31,22 +33,23 @@ export async function printPart(order: PrintOrder): Promise<Printed | { ok: fals
   if (order.form === 'mei') return meiPrint(textForMei(file.text, { ...order, marks }));
   const marked = markedText(file.text, { ...order, marks });
   if (!marked.ok) return { ok: false, trouble: marked.fault };
-  const paper = paperNamed(order.paper);
-  const space = order.staff / 4;
-  const { side, top, bottom } = paper.margins;
-  const [firstTop, otherTop] = [top + HEAD.first, top + HEAD.other];
   const part = order.stored;
-  const sheet = { line: (paper.width - 2 * side) / space, firstHeight: (paper.height - bottom - firstTop) / space, height: (paper.height - bottom - otherTop) / space, ...ROOM };
+  const place = { paper: paperNamed(order.paper), margins: marginsOf(order.paper, order.margins), heading: order.heading };
+  const { paper, margins } = place;
+  const space = order.staff / 4;
+  const [firstTop, top] = [margins.top + titleHeight(place), margins.top + HEAD];
+  const highest = paper.height - margins.bottom;
+  const sheet = { line: (paper.width - margins.inner - margins.outer) / space, firstHeight: (highest - firstTop) / space, height: (highest - top) / space, ...ROOM };
   const rests = turnRests(part, ASSUMED_TEMPO);
   const shown = shownMarks(part, marks);
-  const { pages, musicFace } = await setMusic(marked.text, part, shown, sheet, rests);
+  const { pages, begins, musicFace } = await setMusic(marked.text, part, shown, sheet, rests);
   const numberOf = (ordinal: number): string => numberAt(part, ordinal);
-  const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => (i % 2 ? [] : [turnAfter(page, i + 1, rests, numberOf)]));
+  const turns = pages.slice(0, -1).flatMap((page, i): PageTurn[] => ((begins + i) % 2 ? [turnAfter(page, begins + i, rests, numberOf)] : []));
   const quick = new Set(turns.filter(({ kind }) => kind !== 'good').map(({ page }) => page));
-  const frame: PageFrame = { paper, space, heading: order.heading, firstTop, top: otherTop, numberOf, quick, musicFace };
-  const svgs = pages.map((page, i) => pageSvg(page, i + 1, frame));
+  const frame: PageFrame = { ...place, space, begins, firstTop, top, numberOf, quick, musicFace };
+  const svgs = [...(begins > 1 ? [titleSvg(frame)] : []), ...pages.map((page, i) => pageSvg(page, begins + i, frame))];
   const files = order.form === 'svg' ? svgs.map((svg) => ({ bytes: Buffer.from(svg), mediaType: 'image/svg+xml' })) : [{ bytes: await pdf(svgs, frame, order), mediaType: 'application/pdf' }];
-  return { ok: true, pages: pages.length, turns, warnings: [...(allowed.warning ? [allowed.warning] : []), ...withoutNote(pages, shown)], files };
+  return { ok: true, pages: svgs.length, turns, warnings: [...(allowed.warning ? [allowed.warning] : []), ...withoutNote(pages, shown)], files };
 }
 
 async function meiPrint(made: EngravingDocument): Promise<Printed | { ok: false; trouble: Trouble }> {

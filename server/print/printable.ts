@@ -1,4 +1,5 @@
 import { UNITS } from '../../core/engraving/geometry.ts';
+import type { LoweredWord } from '../../core/engraving/marks/lowWords.ts';
 import type { LiftedWord } from '../../core/engraving/marks/words.ts';
 import type { Face } from './faces.ts';
 
@@ -31,13 +32,13 @@ const STROKED: Record<string, Record<string, string>> = {
 
 /**
  * The engraver's SVG of one system with everything a style sheet would say written as attributes, and words moved out of the way of marks:
- * those above the staff as `words` says, in their order, those below by `drop` staff spaces downward.
+ * those above the staff as `words` says, those below as `lowered`, in the order of the drawing.
  */
-export function printable(inner: string, words: readonly LiftedWord[], drop: number): string {
-  let next = 0;
+export function printable(inner: string, words: readonly LiftedWord[], lowered: readonly LoweredWord[]): string {
+  let [high, low] = [0, 0];
   const moved = (rest: string): string => {
-    const word = rest.endsWith(' high') ? words[next++] : undefined;
-    const [x, y] = word ? [-word.back, -word.lift] : [0, rest.endsWith(' low') ? drop : 0];
+    const word = rest.endsWith(' high') ? words[high++] : undefined;
+    const [x, y] = word ? [-word.back, -word.lift] : [0, rest.endsWith(' low') ? lowered[low++]!.drop : 0];
     return x || y ? ` transform="translate(${(x * UNITS).toFixed(0)} ${(y * UNITS).toFixed(0)})"` : '';
   };
   const cut = CUTS.reduce((text, [pattern, by]) => text.replace(pattern, by), inner);

@@ -1,6 +1,7 @@
+import type { WidthOf } from '../../core/engraving/boxReader.ts';
 import { brokenAt } from '../../core/engraving/broken.ts';
 import type { Box, EngravedSystem, Geometry } from '../../core/engraving/geometry.ts';
-import { extentOf } from '../../core/engraving/marks/extent.ts';
+import { lowerWords, type LoweredWord } from '../../core/engraving/marks/lowWords.ts';
 import { placeMarks, type PlacedMarks, type ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import { liftWords, type LiftedWord } from '../../core/engraving/marks/words.ts';
 import { countRests, type Rested } from '../../core/engraving/rests.ts';
@@ -14,14 +15,17 @@ import { engrave } from './engraver.ts';
 import { widthOf } from './faces.ts';
 import { faceOf } from './printable.ts';
 
+/** The measure number over the first clef of a line: how far over the staff, and how large. Staff spaces; chosen, not measured. */
+export const NUMBER = { up: 1.8, size: 1.7 };
+
 /** One line of a part, engraved, with its marks placed. */
 export interface SetSystem extends SystemRange {
   drawing: EngravedSystem;
   placed: PlacedMarks;
   profile: Profile;
-  /** Words above the staff, where they find room; how far those below give way. */
+  /** Words above and below the staff, where they find room. */
   words: readonly LiftedWord[];
-  drop: number;
+  lowered: readonly LoweredWord[];
 }
 
 export interface SetPage {
@@ -31,18 +35,25 @@ export interface SetPage {
 
 export interface SetMusic {
   pages: SetPage[];
+  /** Number of the page the music begins on. */
+  begins: 1 | 2;
   musicFace: Buffer | null;
 }
 
-/** Where the first clef of a line reaches, which no word may stand in. */
-const clefIn = ({ top, bottom }: Geometry): Box => ({ x0: 0, x1: 3, y0: top - 1.6, y1: bottom + 1.6 });
+/** Where the first clef of a line reaches, with the measure number over it, which no word may stand in. */
+function clefIn({ top, bottom }: Geometry, first: number): Box[] {
+  const clef = { x0: 0, x1: 3, y0: top - 1.6, y1: bottom + 1.6 };
+  return first > 1 ? [clef, { x0: 0, x1: 3.6, y0: top - NUMBER.up - NUMBER.size, y1: top - NUMBER.up }] : [clef];
+}
 
 function dressed(drawing: EngravedSystem, range: SystemRange, marks: readonly ShownMark[]): SetSystem {
   const { geometry } = drawing;
   const placed = placeMarks(geometry, marks);
-  const { drop } = extentOf(geometry, placed, false);
-  const words = liftWords(drawing.inner, geometry, placed, [clefIn(geometry)], (text, name, size) => widthOf(text, faceOf(name), size));
-  return { ...range, drawing, placed, words, drop, profile: profileOf(geometry, placed, words, drop) };
+  const clef = clefIn(geometry, range.first);
+  const widthIn: WidthOf = (text, name, size) => widthOf(text, faceOf(name), size);
+  const words = liftWords(drawing.inner, geometry, placed, clef, widthIn);
+  const lowered = lowerWords(drawing.inner, geometry, placed, widthIn);
+  return { ...range, drawing, placed, words, lowered, profile: profileOf(geometry, placed, [...words, ...lowered], clef) };
 }
 
 /** Clef and key at the beginning of a line, in staff spaces. About as the engraver sets them. */
@@ -80,7 +91,7 @@ export async function setMusic(text: string, part: Part, marks: readonly ShownMa
   const blocks = natural.systems.flatMap((range, i) => blocksOf(dressed(natural.draw(i), range, marks), part, rested.spans, rests));
   // Lines nestle into each other, so that a page holds more than their heights together; how much more shows when they stand.
   for (const more of NESTLING) {
-    const { pages } = layOnPages(blocks, { ...sheet, firstHeight: sheet.firstHeight * more, height: sheet.height * more });
+    const { pages, begins } = layOnPages(blocks, { ...sheet, firstHeight: sheet.firstHeight * more, height: sheet.height * more });
     const ranges = pages.flat().map(({ from, to }) => ({ first: blocks[from]!.first, last: blocks[to - 1]!.last }));
     const engraved = await engrave({ ...rested, text: brokenAt(rested.text, ranges) }, sheet.line, 'encoded');
     const systems = ranges.map((range, i) => dressed(engraved.draw(i), range, marks));
@@ -89,7 +100,7 @@ export async function setMusic(text: string, part: Part, marks: readonly ShownMa
       const here = systems.slice(next, (next += lines.length));
       return { systems: here, standing: standOnPage(here.map(({ profile, drawing }) => ({ profile, staff: staffOf(drawing.geometry) })), i === 0 ? sheet.firstHeight : sheet.height, sheet, i === pages.length - 1) };
     });
-    if (more === NESTLING.at(-1) || set.every((page, i) => fits(page, i === 0 ? sheet.firstHeight : sheet.height))) return { pages: set, musicFace: engraved.musicFace() };
+    if (more === NESTLING.at(-1) || set.every((page, i) => fits(page, i === 0 ? sheet.firstHeight : sheet.height))) return { pages: set, begins, musicFace: engraved.musicFace() };
   }
   throw new Error('Unreachable: the last way is always taken.');
 }

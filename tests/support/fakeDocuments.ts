@@ -27,9 +27,9 @@ export const fakeDocuments: Documents = {
   async engravingFor({ part, stored }) {
     return { ok: true, text: `<score-partwise>${part} ${stored.measures.length}</score-partwise>` };
   },
-  async printPart({ part, marks, heading, form, paper, staff, fingerings }) {
+  async printPart({ part, marks, heading, form, paper, margins, staff, fingerings }) {
     if (staff < 7) return { ok: false, trouble: { code: 'STAFF_TOO_SMALL', text: 'Too small for two players.' } };
-    const page = new TextEncoder().encode(JSON.stringify({ part, marks, heading, paper, staff, fingerings }));
+    const page = new TextEncoder().encode(JSON.stringify({ part, marks, heading, paper, margins, staff, fingerings }));
     const files = Array.from({ length: form === 'svg' ? 2 : 1 }, () => ({ bytes: page, mediaType: form === 'svg' ? 'image/svg+xml' : 'application/pdf' }));
     return { ok: true, pages: 2, turns: [], warnings: [], files };
   },

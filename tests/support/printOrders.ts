@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { ShownMark } from '../../core/engraving/marks/placeMarks.ts';
+import { isStringPart } from '../../core/music/part.ts';
 import { seatsFor } from '../../core/music/seat.ts';
 import { readScore } from '../../core/musicxml/readScore.ts';
 import { marksOnCopy, readerWords, type Reader } from '../../core/print/copy.ts';
@@ -12,7 +13,7 @@ import type { PrintOrder } from '../../server/print/order.ts';
 import { chance as chanceOf } from './chance.ts';
 import { denseMarks } from './denseMarks.ts';
 
-const LOOK = { paper: 'a4', staff: 7.5, fingerings: 'all', form: 'pdf', at: '2026-11-26T09:00:00Z' } as const;
+const LOOK = { paper: 'a4', margins: 'usual', staff: 7.5, fingerings: 'all', form: 'pdf', at: '2026-11-26T09:00:00Z' } as const;
 
 /** The demo's part of a section as it is to be printed for a reader, with what its section has agreed. */
 export async function demoOrder(section: string, reader: Reader, more: Partial<PrintOrder> = {}): Promise<PrintOrder> {
@@ -47,14 +48,15 @@ async function filledDemo() {
   return { store, authority, parts };
 }
 
-/** A part of any score file, written full of marks for two seats of a desk where `seed` is given. */
-export async function fileOrder(path: string, partId: string, seed: number | null, more: Partial<PrintOrder> = {}): Promise<PrintOrder> {
+/** A part of any score file, by its id or its place among the string parts with measures, written full of marks for two seats of a desk where `seed` is given. */
+export async function fileOrder(path: string, which: string | number, seed: number | null, more: Partial<PrintOrder> = {}): Promise<PrintOrder> {
   const bytes = readFileSync(path);
   const file = await openFile(bytes, path);
   if (!file.ok) throw new Error(file.fault.text);
   const read = readScore(file.text);
   if (!read.ok) throw new Error(read.fault.text);
-  const stored = read.score.parts.find(({ id }) => id === partId)!;
+  const strings = read.score.parts.filter(isStringPart).filter(({ measures }) => measures.length > 0);
+  const stored = typeof which === 'number' ? strings[which]! : read.score.parts.find(({ id }) => id === which)!;
   const dense: ShownMark[] = seed === null ? [] : denseMarks(stored, chanceOf(seed));
   const desk = new Set(seatsFor(2));
   const marks = dense.flatMap(({ note, value, seats }) => {
@@ -62,5 +64,5 @@ export async function fileOrder(path: string, partId: string, seed: number | nul
     return here.length ? [{ note, value, seats: here }] : [];
   });
   const heading = { title: read.score.title || 'Untitled', composer: read.score.composer, instrument: stored.name, seat: 'Desk 1', edition: 'Edition 1, printed 26 November 2026' };
-  return { bytes, fileName: path, part: partId, stored, marks, heading, ...LOOK, ...more };
+  return { bytes, fileName: path, part: stored.id, stored, marks, heading, ...LOOK, ...more };
 }

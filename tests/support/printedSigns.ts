@@ -39,8 +39,18 @@ function joined(letters: readonly DrawnText[]): DrawnText[] {
   return lines;
 }
 
-/** Our signs on a page, and everything else that is drawn there except the staff. */
-export async function signsOn(page: DrawnPage): Promise<{ signs: FoundSign[]; others: DrawnPath[]; texts: DrawnText[] }> {
+interface Signs {
+  signs: FoundSign[];
+  others: DrawnPath[];
+  texts: DrawnText[];
+}
+
+const read = new WeakMap<DrawnPage, Promise<Signs>>();
+
+/** Our signs on a page, and everything else that is drawn there except the staff; looked for once a page. */
+export const signsOn = (page: DrawnPage): Promise<Signs> => read.get(page) ?? read.set(page, findSigns(page)).get(page)!;
+
+async function findSigns(page: DrawnPage): Promise<Signs> {
   const known = [...(await (shapes ??= signShapes()))];
   const signs: FoundSign[] = [];
   const others: DrawnPath[] = [];
@@ -75,4 +85,10 @@ export function staffHeights(page: DrawnPage): number[] {
       return even && space < 3 ? [four - y] : [];
     });
   });
+}
+
+/** Where the staves of a page begin and end. */
+export function staffEdges(page: DrawnPage): { left: number; right: number } {
+  const xs = page.paths.filter((path) => path.points.length === 2 && isLevel(path)).flatMap(({ points }) => points.map(([x]) => x));
+  return { left: Math.min(...xs), right: Math.max(...xs) };
 }

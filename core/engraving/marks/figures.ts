@@ -44,4 +44,4 @@ const HEIGHTS: Partial<Record<Stroke, number>> = { down: 1.25, extension: 1.1, c
 export const heightOf = (stroke: Stroke): number => HEIGHTS[stroke] ?? 1.75;
 
 /** Half the width of a sign, in staff spaces. */
-export const halfWidthOf = (stroke: Stroke): number => (stroke === 'III' || stroke === 'IV' ? 1.55 : stroke === 'II' ? 1.1 : stroke === 'split' || stroke === 'join' || stroke === 'hooked' ? 0.9 : 0.62);
+export const halfWidthOf = (stroke: Stroke): number => (stroke === 'III' ? 1.85 : stroke === 'IV' ? 1.75 : stroke === 'II' ? 1.25 : stroke === 'split' || stroke === 'join' || stroke === 'hooked' ? 0.9 : 0.62);

@@ -53,6 +53,10 @@ export interface PlacedMarks {
   bottom: number;
 }
 
+/** Height of the small sign of a reach beside its figure, how much room it needs, and how far from the figure it begins. Staff spaces. */
+const REACH = 1.1;
+const CLEAR = 0.3;
+const BESIDE = 0.25;
 const GAP = { note: 0.75, sign: 0.5 };
 /** How far the tails of letters hang below the line words stand on. */
 const TAIL = 0.45;
@@ -85,11 +89,23 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
   const x = mark.share ? noteX + (endOf(mark.note, geometry) - noteX) * mark.share : noteX + index * 1.35;
   const below = isBelow(mark);
   const side = below ? `${mark.note} below` : mark.note;
+  const outlined = below ? sides.below : sides.above;
   const beside = mark.value.kind === 'reach' ? figures.get(side) : undefined;
-  if (glyph.stroke && beside !== undefined) return { note: mark.note, name, state, stroke: glyph.stroke, x: x + 1.35, y: beside, scale: 0.85, x0: x + 0.75, x1: x + 1.95, height: 1.1 };
+  if (glyph.stroke && beside !== undefined) {
+    const [x0, x1] = [x + 0.75, x + 1.95];
+    const reached = outlined.reach(x0 + BESIDE, x1);
+    const free = below ? reached < beside - REACH - CLEAR : reached > beside + CLEAR;
+    // Where a neighbour's figure stands there, the sign of a reach stands over its own figure.
+    if (free) {
+      outlined.paint(x0 + BESIDE, x1, below ? beside : beside - REACH);
+      return { note: mark.note, name, state, stroke: glyph.stroke, x: x + 1.35, y: beside, scale: 0.85, x0, x1, height: REACH };
+    }
+  }
   const height = (glyph.stroke ? heightOf(glyph.stroke) : 1.4) * scale;
   const half = glyph.stroke ? halfWidthOf(glyph.stroke) * scale : 0.5;
-  const width: [number, number] = glyph.words ? [x - 0.5, x + glyph.words.length * 0.95] : [x - half - 0.15, x + half + 0.15];
+  // Words that would leave the line end with it.
+  const back = glyph.words ? Math.max(0, Math.min(x, x + glyph.words.length * 0.95 - geometry.width)) : 0;
+  const width: [number, number] = glyph.words ? [x - 0.5 - back, x - back + glyph.words.length * 0.95] : [x - half - 0.15, x + half + 0.15];
   const first = !figures.has(side);
   const gap = first ? GAP.note : GAP.sign;
   let y: number;
@@ -102,7 +118,7 @@ function place(mark: ShownMark, glyph: Glyph, index: number, geometry: Geometry,
     sides.above.paint(...width, y - height);
   }
   if (index === 0) figures.set(side, y);
-  return { note: mark.note, name, state, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), ...(glyph.words ? { words: glyph.words } : {}), x: glyph.words ? x - 0.5 : x, y, scale, x0: width[0], x1: width[1], height };
+  return { note: mark.note, name, state, ...(glyph.stroke ? { stroke: glyph.stroke } : {}), ...(glyph.words ? { words: glyph.words } : {}), x: glyph.words ? width[0] : x, y, scale, x0: width[0], x1: width[1], height };
 }
 
 /** Finds room for marks over (and under) one engraved system: outward from the note figure, bow sign, then words; spectacles outermost. */

@@ -1,8 +1,8 @@
-import { boxReader, type WidthOf } from '../boxReader.ts';
+import type { WidthOf } from '../boxReader.ts';
 import type { Box, Geometry } from '../geometry.ts';
-import { scan } from '../scan.ts';
 import type { PlacedMarks } from './placeMarks.ts';
 import { outline } from './skyline.ts';
+import { wordsBeside } from './wordsBeside.ts';
 
 /** A printed word, sign or bracket above the staff, and how far it is moved up and, where it would leave the page, to the left. */
 export interface LiftedWord {
@@ -20,24 +20,6 @@ const FIXED = new Set(['hairpin', 'ending']);
 /** Clear space above what is below it, and beside its neighbours. Staff spaces; chosen, not measured. */
 const CLEAR = { below: 0.4, beside: 0.7 };
 
-const around = (boxes: readonly Box[]): Box => ({ x0: Math.min(...boxes.map(({ x0 }) => x0)), x1: Math.max(...boxes.map(({ x1 }) => x1)), y0: Math.min(...boxes.map(({ y0 }) => y0)), y1: Math.max(...boxes.map(({ y1 }) => y1)) });
-
-/** Words above the staff of a system as `tidy` leaves it, in the order of the drawing, where the engraver put them. */
-function wordsAbove(inner: string, widthOf: WidthOf | undefined): { name: string; box: Box }[] {
-  const found: { group: object; name: string; boxes: Box[] }[] = [];
-  const read = boxReader(widthOf);
-  for (const element of scan(inner)) {
-    const group = element.groups.find(({ class: name }) => name.endsWith(' high'));
-    const name = group?.class.split(' ')[0];
-    const boxes = read(element, name);
-    if (!group) continue;
-    const known = found.find((one) => one.group === group);
-    if (known) known.boxes.push(...boxes);
-    else found.push({ group, name: name!, boxes });
-  }
-  return found.map(({ name, boxes }) => ({ name, box: boxes.length ? around(boxes) : { x0: 0, x1: 0, y0: 0, y1: 0 } }));
-}
-
 /**
  * Moves printed words above a staff, one by one, out of the way of notes, marks (`placed`), whatever else stands there (`others`) and each other, never
  * towards the staff; a text that would leave the page ends with the line. Brackets of endings stay at one height. In the order of the drawing.
@@ -47,7 +29,7 @@ export function liftWords(inner: string, geometry: Geometry, placed: PlacedMarks
   const sky = outline(geometry.width, geometry.top, 'above');
   for (const { x0, x1, y0 } of [...geometry.near, ...others]) sky.paint(x0, x1, y0);
   for (const { x0, x1, y, height } of placed.signs) if (y < geometry.top) sky.paint(x0, x1, y - height);
-  const words = wordsAbove(inner, widthOf).map(({ name, box }) => {
+  const words = wordsBeside(inner, 'high', widthOf).map(({ name, box }) => {
     const back = FIXED.has(name) ? 0 : Math.max(0, box.x1 - geometry.width);
     return { name, box: { ...box, x0: box.x0 - back, x1: box.x1 - back }, lift: 0, back };
   });

@@ -1,13 +1,17 @@
 import { z } from 'zod';
 import { marksOnCopy, Reader, readersOf, readerWords } from '../../../core/print/copy.ts';
 import { Fingerings } from '../../../core/print/fingerings.ts';
+import { MarginsName } from '../../../core/print/margins.ts';
 import { PaperName, STAFF } from '../../../core/print/paper.ts';
 import type { PrintOrder } from '../../print/order.ts';
 import type { Deps } from '../deps.ts';
 import type { MarkedPart } from '../markedPart.ts';
 import { trouble } from '../trouble.ts';
 
-const LOOK = { paper: PaperName.default('a4'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
+/** Which marks are on a copy: the section's, or none, so that it is as clean as the print. */
+const MarksAsked = z.enum(['agreed', 'none']);
+
+const LOOK = { marks: MarksAsked.default('agreed'), paper: PaperName.default('a4'), margins: MarginsName.default('usual'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
 
 /** How one copy is asked for in an address. */
 export const PrintAsked = z.object({ for: Reader.default('section'), form: z.enum(['pdf', 'svg', 'mei']).default('pdf'), ...LOOK });
@@ -19,34 +23,36 @@ export const PrintsAsked = z.object({
   ...LOOK,
 });
 
-export const SUFFIX = { pdf: '.pdf', svg: '.svg', mei: '.mei', musicxml: '.musicxml', mxl: '.mxl' } as const;
+type Look = Pick<PrintOrder, 'paper' | 'margins' | 'staff' | 'fingerings'> & { marks: z.infer<typeof MarksAsked> };
 
-type Look = Pick<PrintOrder, 'form' | 'paper' | 'staff' | 'fingerings'>;
+/** A copy before it is said in which form it is made. */
+export type OrderedCopy = Omit<PrintOrder, 'form'>;
 
 /** No file system takes these in a name. */
 const inFileNames = (text: string): string => text.replace(/[\\/:*?"<>|]/g, '_');
 
 const dayOf = (at: Date): string => at.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
 
-/** The order for one copy of a part, and what the file is called. Refuses a desk or seat the section does not have. */
-export async function copyOf(deps: Deps, { part, state, facts }: MarkedPart, reader: Reader, { form, paper, staff, fingerings }: Look): Promise<{ order: PrintOrder; name: string }> {
+/** The order for one copy of a part, and what the file is called without its ending. Refuses a desk or seat the section does not have. */
+export async function copyOf(deps: Deps, { part, state, facts }: MarkedPart, reader: Reader, { marks, paper, margins, staff, fingerings }: Look): Promise<{ order: OrderedCopy; name: string }> {
   if (reader !== 'section' && !readersOf(reader, facts.seats).length) throw trouble(404, 'NO_SUCH_SEAT', `The section has nobody at ${readerWords(reader).toLowerCase()}. Choose one of its desks or seats, or the whole section.`);
   const seat = readerWords(reader);
   const { title, composer } = part.work;
   const source = (await deps.store.library.source(part.edition))!;
   const at = deps.now();
+  const clean = marks === 'none';
   const latest = state.ink.reduce((newest, { inked }) => (inked.at > newest ? inked.at : newest), '');
-  const edition = `Edition ${part.revision}${latest ? `, marks of ${dayOf(new Date(latest))}` : ''}, printed ${dayOf(at)}`;
+  const edition = `Edition ${part.revision}${latest && !clean ? `, marks of ${dayOf(new Date(latest))}` : ''}, printed ${dayOf(at)}`;
   return {
-    name: inFileNames([title, part.content.name, seat].filter(Boolean).join(' - ')),
+    name: inFileNames([title, part.content.name, seat, clean ? 'clean' : ''].filter(Boolean).join(' - ')),
     order: {
       ...source,
       part: part.content.id,
       stored: part.content,
-      marks: marksOnCopy(state, reader, facts.seats).filter(({ note }) => facts.notes.has(note)),
+      marks: clean ? [] : marksOnCopy(state, reader, facts.seats).filter(({ note }) => facts.notes.has(note)),
       heading: { title, composer, instrument: part.content.name, seat, edition },
-      form,
       paper,
+      margins,
       staff,
       fingerings,
       at: at.toISOString(),

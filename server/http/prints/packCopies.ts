@@ -1,13 +1,12 @@
 import type { Readable } from 'node:stream';
 import yazl from 'yazl';
-import type { Refused } from '../../jobs/requests.ts';
-import type { Printed } from '../../print/order.ts';
+import type { Made } from './forms.ts';
 import { turnReport } from './turnReport.ts';
 
 /** One copy to be made, and what its file is called without its ending. */
 export interface Copy {
   name: string;
-  make(): Promise<Pick<Printed, 'ok' | 'files' | 'turns' | 'warnings'> | Refused>;
+  make(): Promise<Made>;
 }
 
 /**
@@ -24,9 +23,12 @@ export function packCopies(copies: readonly Copy[], suffix: string, signal: Abor
     for (const { name, make } of copies) {
       signal.throwIfAborted();
       const made = await make();
-      if (!made.ok) unprinted.push(`${name}: ${made.trouble.text}`);
-      else turns.push(...turnReport(name, made));
-      if (made.ok) for (const [i, { bytes }] of made.files.entries()) zip.addBuffer(Buffer.from(bytes), `${name}${made.files.length > 1 ? ` - ${i + 1}` : ''}${suffix}`);
+      if (!made.ok) {
+        unprinted.push(`${name}: ${made.trouble.text}`);
+        continue;
+      }
+      turns.push(...turnReport(name, made));
+      for (const [i, { bytes }] of made.files.entries()) zip.addBuffer(Buffer.from(bytes), `${name}${made.files.length > 1 ? ` - ${i + 1}` : ''}${suffix}`);
     }
     if (turns.length) zip.addBuffer(Buffer.from(`${turns.join('\n')}\n`), 'Page turns.txt');
     if (unprinted.length) zip.addBuffer(Buffer.from(`${unprinted.join('\n')}\n`), 'Not printed.txt');

@@ -4,8 +4,8 @@ import { attachment } from '../attachment.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
 import { markedPart } from '../markedPart.ts';
-import { copyFor } from '../prints/copyFor.ts';
-import { copyOf, PrintAsked, PrintsAsked, SUFFIX } from '../prints/copyOf.ts';
+import { copyOf, PrintAsked, PrintsAsked } from '../prints/copyOf.ts';
+import { FORMS } from '../prints/forms.ts';
 import { packCopies, type Copy } from '../prints/packCopies.ts';
 import { signedIn } from '../session.ts';
 import { notFound, trouble, TroubleAnswer } from '../trouble.ts';
@@ -36,12 +36,13 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
       const asked = read(PrintAsked, request.query);
       const marked = await markedPart(deps, idOf(request.params), person);
       const { order, name } = await copyOf(deps, marked, asked.for, asked);
-      const made = await deps.documents.printPart(order, { signal });
+      const { make, suffix } = FORMS[asked.form];
+      const made = await make(deps, order, signal);
       done();
       if (!made.ok) throw new TroubleAnswer(422, made.trouble);
       const [first, ...more] = made.files;
-      if (more.length) return reply.type('application/zip').header('content-disposition', attachment(`${name}.zip`)).send(packCopies([{ name, make: async () => made }], SUFFIX[asked.form], signal, done));
-      return reply.type(first!.mediaType).header('content-disposition', attachment(`${name}${SUFFIX[asked.form]}`)).send(Buffer.from(first!.bytes));
+      if (more.length) return reply.type('application/zip').header('content-disposition', attachment(`${name}.zip`)).send(packCopies([{ name, make: async () => made }], suffix, signal, done));
+      return reply.type(first!.mediaType).header('content-disposition', attachment(`${name}${suffix}`)).send(Buffer.from(first!.bytes));
     }),
   );
 
@@ -50,13 +51,17 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
       const asked = read(PrintsAsked, request.body);
       const work = await deps.store.library.work(idOf(request.params));
       if (!work) throw notFound('work');
+      const { make, suffix } = FORMS[asked.form];
       const copies: Copy[] = [];
       for (const { part, for: readers } of asked.copies) {
         const marked = await markedPart(deps, part, person);
         if (marked.part.work.id !== work.id) throw notFound('part');
-        for (const reader of readers) copies.push(await copyFor(deps, marked, reader, asked, signal));
+        for (const reader of readers) {
+          const { order, name } = await copyOf(deps, marked, reader, asked);
+          copies.push({ name, make: () => make(deps, order, signal) });
+        }
       }
-      return reply.type('application/zip').header('content-disposition', attachment(`${work.title} - parts.zip`)).send(packCopies(copies, SUFFIX[asked.form], signal, done));
+      return reply.type('application/zip').header('content-disposition', attachment(`${work.title} - parts.zip`)).send(packCopies(copies, suffix, signal, done));
     }),
   );
 }

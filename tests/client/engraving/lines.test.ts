@@ -8,6 +8,7 @@ import { systemRanges } from '../../../core/engraving/systemRanges.ts';
 const rest = '<note><rest measure="yes"/><duration>8</duration><voice>1</voice></note>';
 const note = '<note id="x"><pitch><step>C</step><octave>5</octave></pitch><duration>8</duration></note>';
 const letter = '<direction><direction-type><rehearsal>A</rehearsal></direction-type></direction>';
+const double = '<barline location="right"><bar-style>light-light</bar-style></barline>';
 const textOf = (...measures: string[]) => `<part id="P1">\n${measures.map((content, i) => `<measure number="${i + 1}" id="m${i + 1}">${content}</measure>`).join('\n')}\n</part></score-partwise>`;
 const spansOf = (...measures: string[]) => [...countRests(textOf(...measures)).spans];
 
@@ -20,8 +21,21 @@ describe('counted rests', () => {
   it('a letter, a barline, a fermata or another key ends a rest where it comes', () => {
     expect(spansOf(rest, rest, letter + rest, rest)).toEqual([[1, 2], [3, 2]]);
     expect(spansOf(rest, rest, `<attributes><key><fifths>1</fifths></key></attributes>${rest}`, rest)).toEqual([[1, 2], [3, 2]]);
-    expect(spansOf(rest, `${rest}<barline location="right"><bar-style>light-light</bar-style></barline>`, rest)).toEqual([]);
+    expect(spansOf(rest, rest + double, rest, rest)).toEqual([[1, 2], [3, 2]]);
+    expect(spansOf(rest + double, rest, note)).toEqual([]);
+    expect(spansOf(rest, note + double)).toEqual([]);
     expect(spansOf(rest, rest.replace('</note>', '<notations><fermata/></notations></note>'))).toEqual([]);
+  });
+
+  it('what is left of a measure beside a repeat is not counted as a whole one', () => {
+    const two = (duration: number) => `<note><rest/><duration>${duration}</duration></note>`;
+    expect(spansOf(two(6), two(6), two(4) + double)).toEqual([[1, 2]]);
+    expect(spansOf(two(6), two(6), two(3) + two(3) + double)).toEqual([[1, 3]]);
+    expect(spansOf(two(2), two(6), two(6))).toEqual([[2, 2]]);
+  });
+
+  it('the barline a rest ends at stands in its first measure, the only one the engraver reads', () => {
+    expect(countRests(textOf(rest, rest, rest + double, note)).text).toContain(`</note>${double}</measure>\n<measure number="2"`);
   });
 
   it('what the source counts itself is counted anew, so that nothing is counted twice', () => {

@@ -26,6 +26,12 @@ describe('marks copied to the same figure elsewhere', () => {
     expect(found.map(({ in: measure, fingered, behind }) => [measure, fingered, behind])).toEqual([[2, 3, 0], [3, 3, 0], [4, 0, 3]]);
   });
 
+  it('a string does not go where the music lies a string further, though it could be reached', () => {
+    const octave = { ...partOf('B4:1 C5:1 r:2 | B5:1 C6:1 r:2'), instrument: 'violin' as const };
+    const found = figuresLike(octave, ['m1n0', 'm1n1']).map((figure) => copyFor({ part: octave, marks: [string('m1n0', 2)], seats: ['1o'] }, figure));
+    expect(found.map(({ marks, behind }) => [marks, behind])).toEqual([[[], 1]]);
+  });
+
   it('an open string goes only where the pitch is one', () => {
     const open = { ...partOf('A4:1 B4:1 r:2 | A4:1 B4:1 r:2 | B4:1 C#5:1 r:2'), instrument: 'violin' as const };
     const found = figuresLike(open, ['m1n0', 'm1n1']).map((figure) => copyFor({ part: open, marks: [finger('m1n0', 0), finger('m1n1', 1)], seats: ['1o'] }, figure).marks);

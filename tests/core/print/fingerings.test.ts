@@ -31,6 +31,12 @@ describe('figures on a copy', () => {
     expect(figures(withFingerings(SCALE, marks, 'sparse'))).toEqual(['m1n1', 'm1n2', 'm1n3']);
   });
 
+  it('few keep both figures where one finger takes two notes after each other, sliding or shifting', () => {
+    const part = partOf('A5:1 B5:1 C6:1 B5:1 | A5:1 B5:1 D6:1 C6:1', { instrument: 'violin' });
+    expect(figures(withFingerings(part, [finger('m1n0', 3), finger('m1n1', 4), finger('m1n2', 4)], 'sparse'))).toEqual(['m1n0', 'm1n1', 'm1n2']);
+    expect(figures(withFingerings(part, [finger('m2n0', 3), finger('m2n1', 4), finger('m2n2', 4), finger('m2n3', 3)], 'sparse'))).toEqual(['m2n0', 'm2n1', 'm2n2']);
+  });
+
   it('few keep the figure after a long rest', () => {
     const part = partOf('B4:1 C5:1 r:2 | r:4 | C5:2 D5:2', { instrument: 'violin' });
     expect(figures(withFingerings(part, [finger('m1n0', 1), finger('m1n1', 2), finger('m3n0', 2), finger('m3n1', 3)], 'sparse'))).toEqual(['m1n0', 'm3n0']);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { emptyCost, lineCost, PAGE, turnCost } from '../../../core/print/costs.ts';
-import { type Block, heightOf, layOnPages, type Line, type Sheet } from '../../../core/print/pages.ts';
+import { emptyCost, lineCost, PAGE, TITLE_PAGE, turnCost } from '../../../core/print/costs.ts';
+import { type Block, heightOf, type LaidOnPages, layOnPages, type Line, type Sheet } from '../../../core/print/pages.ts';
 import { chance } from '../../support/chance.ts';
 
 const SHEET: Sheet = { line: 100, firstHeight: 40, height: 50, gap: 1, apart: 6 };
@@ -29,13 +29,13 @@ function cheapestOfAll(music: readonly Block[], sheet: Sheet): number {
       from = to;
       if (ends === 2 && to < n) pages.push([]);
     }
-    best = Math.min(best, costOf(music, pages, sheet));
+    best = Math.min(best, costOf(music, pages, sheet, 1), costOf(music, pages, sheet, 2));
   }
   return best;
 }
 
-function costOf(music: readonly Block[], pages: readonly (readonly Line[])[], sheet: Sheet): number {
-  let cost = 0;
+function costOf(music: readonly Block[], pages: readonly (readonly Line[])[], sheet: Sheet, begins: 1 | 2): number {
+  let cost = begins === 2 ? TITLE_PAGE : 0;
   pages.forEach((lines, i) => {
     for (const { from, to } of lines) {
       const width = music[from]!.lead + music.slice(from, to).reduce((sum, block) => sum + block.width, 0);
@@ -47,7 +47,7 @@ function costOf(music: readonly Block[], pages: readonly (readonly Line[])[], sh
     if (used > height && lines.length > 1) cost = Infinity;
     const last = i === pages.length - 1;
     cost += emptyCost(used, height, last);
-    if (!last) cost += PAGE + (i % 2 === 0 ? turnCost(music[lines.at(-1)!.to - 1]!.rest) : 0);
+    if (!last) cost += PAGE + ((begins + i) % 2 ? turnCost(music[lines.at(-1)!.to - 1]!.rest) : 0);
   });
   return cost;
 }
@@ -58,7 +58,7 @@ describe('music laid on pages', () => {
       const music = blocks(seed, 4 + (seed % 6));
       const laid = layOnPages(music, SHEET);
       expect(laid.cost, `seed ${seed}`).toBeCloseTo(cheapestOfAll(music, SHEET), 9);
-      expect(costOf(music, laid.pages, SHEET), `seed ${seed}`).toBeCloseTo(laid.cost, 9);
+      expect(costOf(music, laid.pages, SHEET, laid.begins), `seed ${seed}`).toBeCloseTo(laid.cost, 9);
     }
   });
 
@@ -81,10 +81,18 @@ describe('music laid on pages', () => {
     expect(without.pages[0]!.at(-1)!.to).toBeGreaterThan(8);
   });
 
+  it('music of two pages without a rest lies open behind a page with the title; with one it begins on the first', () => {
+    const restless = blocks(3, 16).map((block) => ({ ...block, width: 23, up: 2, down: 2, rest: { before: 0, after: 0 } }));
+    const room = { ...SHEET, firstHeight: 20, height: 20 };
+    const told = ({ begins, pages }: LaidOnPages) => [begins, pages.length];
+    expect(told(layOnPages(restless, room))).toEqual([2, 2]);
+    expect(told(layOnPages(restless.map((block) => ({ ...block, rest: { before: 2, after: 2 } })), room))).toEqual([1, 2]);
+  });
+
   it('a measure wider than the page has a line of its own', () => {
     const { pages } = layOnPages([{ ...blocks(1, 1)[0]!, width: 300 }, ...blocks(2, 3)], SHEET);
     expect(pages[0]![0]).toEqual({ from: 0, to: 1 });
   });
 
-  it('nothing lies on no page', () => expect(layOnPages([], SHEET)).toEqual({ pages: [], cost: 0 }));
+  it('nothing lies on no page', () => expect(layOnPages([], SHEET)).toEqual({ pages: [], cost: 0, begins: 1 }));
 });

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { printing } from '../../../server/cli/printing.ts';
 import { demoFile } from '../../support/demoFile.ts';
 import { readPdf } from '../../support/pdfDrawing.ts';
-import { signsOn, staffHeights } from '../../support/printedSigns.ts';
+import { signsOn, staffEdges, staffHeights } from '../../support/printedSigns.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'bowline-cli-print-'));
 const MARKS = join(folder, 'marks.json');
@@ -36,8 +36,9 @@ describe('bowline print', () => {
 
   it('leaves out figures where none are asked for, and keeps bows', async () => {
     const out = join(folder, 'bare.pdf');
-    expect((await bowline(demoFile(), '--part', 'P1', '--marks', MARKS, '--fingerings', 'none', '--out', out)).code).toBe(0);
+    expect((await bowline(demoFile(), '--part', 'P1', '--marks', MARKS, '--fingerings', 'none', '--margins', 'bound', '--out', out)).code).toBe(0);
     const pages = await readPdf(readFileSync(out));
+    expect(staffEdges(pages[1]!).left).toBeCloseTo(12, 1);
     expect((await Promise.all(pages.map(signsOn))).flatMap(({ signs }) => signs.map(({ stroke }) => stroke)).sort()).toEqual(['down', 'up']);
   }, 240_000);
 
@@ -54,6 +55,7 @@ describe('bowline print', () => {
     [['--part', 'P1', '--out', 'x.doc'], 'should end in .pdf, .svg or .mei'],
     [['--part', 'P9', '--out', 'x.pdf'], 'no part "P9"'],
     [['--part', 'P1', '--paper', 'a3', '--out', 'x.pdf'], 'Choose a4, b4, 9x12, 10x13'],
+    [['--part', 'P1', '--margins', 'none', '--out', 'x.pdf'], 'Choose narrow, usual, wide, bound'],
     [['--part', 'P1', '--fingerings', 'some', '--out', 'x.pdf'], 'Choose all, sparse, none'],
     [['--part', 'P1', '--staff', '6', '--out', 'x.pdf'], 'too small for two players'],
     [['--part', 'P1', '--staff', 'big', '--out', 'x.pdf'], 'Ask for 7'],

@@ -21,7 +21,7 @@ const SCORES = [
   'violin-printed-marks/noskowski_variations_p1.mxl', 'violin-printed-marks/wieniawski_op21_violin.mxl', 'violin-printed-marks/mlynarski_mazur_violin.musicxml', 'bach-violin-solo/bwv1001.mxl', 'bach-violin-solo/bwv1006.mxl',
   'openscore-quartets/Mozart_String_Quartet_No.18_in_A_major__K.464__Op._10__No._5_sq7070781.mxl', 'openscore-orchestra/Bach_Brandenburg3_BWV.1048_3.mxl', 'openscore-orchestra/Bruckner_WAB.105_3b_Trio.mxl',
 ];
-const LOOK = { heading: { title: '', composer: '', instrument: '', seat: '', edition: '' }, paper: 'a4', staff: 7.5, fingerings: 'all', form: 'mei', at: '2026-11-26T09:00:00Z' } as const;
+const LOOK = { heading: { title: '', composer: '', instrument: '', seat: '', edition: '' }, paper: 'a4', margins: 'usual', staff: 7.5, fingerings: 'all', form: 'mei', at: '2026-11-26T09:00:00Z' } as const;
 
 interface Source {
   bytes: Buffer;

@@ -47,15 +47,15 @@ async function zipOf(person: { id: string }, body: unknown): Promise<Buffer> {
 
 describe('a printed part', () => {
   it('comes as it is asked for, under its name', async () => {
-    const reply = await librarian.get(`/api/parts/${laid.part}/print?for=2i&paper=b4&staff=8&fingerings=sparse`);
+    const reply = await librarian.get(`/api/parts/${laid.part}/print?for=2i&paper=b4&margins=wide&staff=8&fingerings=sparse`);
     expect(reply.status).toBe(200);
     expect(reply.headers['content-type']).toBe('application/pdf');
     expect(reply.headers['content-disposition']).toContain('Spring - Violin I - Desk 2, inside.pdf');
-    expect(JSON.parse(reply.text)).toMatchObject({ paper: 'b4', staff: 8, fingerings: 'sparse', heading: { title: 'Spring', composer: 'T. Holmwood', seat: 'Desk 2, inside' } });
+    expect(JSON.parse(reply.text)).toMatchObject({ paper: 'b4', margins: 'wide', staff: 8, fingerings: 'sparse', heading: { title: 'Spring', composer: 'T. Holmwood', seat: 'Desk 2, inside' } });
   });
 
   it('is on A4 with staves of 7.5 mm, all figures, for the section, where nothing else is said', async () => {
-    expect(JSON.parse((await principal.get(`/api/parts/${laid.part}/print`)).text)).toMatchObject({ paper: 'a4', staff: 7.5, fingerings: 'all', heading: { seat: '' } });
+    expect(JSON.parse((await principal.get(`/api/parts/${laid.part}/print`)).text)).toMatchObject({ paper: 'a4', margins: 'usual', staff: 7.5, fingerings: 'all', heading: { seat: '' } });
   });
 
   it('of several SVG pages is a zip', async () => {
@@ -70,7 +70,7 @@ describe('a printed part', () => {
   });
 
   it.each(['for=9', 'for=4o', 'for=3i'])('%s: nobody sits there', async (asked) => expect((await librarian.get(`/api/parts/${laid.part}/print?${asked}`)).json.code).toBe('NO_SUCH_SEAT'));
-  it.each(['for=x', 'paper=a5', 'form=doc', 'staff=big', 'fingerings=some'])('%s is not known', async (asked) => expect((await librarian.get(`/api/parts/${laid.part}/print?${asked}`)).status).toBe(400));
+  it.each(['for=x', 'paper=a5', 'margins=none', 'marks=some', 'form=doc', 'staff=big', 'fingerings=some'])('%s is not known', async (asked) => expect((await librarian.get(`/api/parts/${laid.part}/print?${asked}`)).status).toBe(400));
 
   it('is given out by the librarian and the principal only', async () => {
     expect((await player.get(`/api/parts/${laid.part}/print`)).json.code).toBe('NOT_YOUR_EXPORT');

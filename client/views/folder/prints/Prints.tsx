@@ -2,8 +2,9 @@ import { useId, useState, type FormEvent, type ReactNode } from 'react';
 import { seatsOf } from '../../../../core/agreement/seating.ts';
 import type { SectionView, WorkView } from '../../../../core/agreement/wire/http.ts';
 import { Fingerings } from '../../../../core/print/fingerings.ts';
+import { MarginsName } from '../../../../core/print/margins.ts';
 import { PaperName, STAFF } from '../../../../core/print/paper.ts';
-import { FORMS, type PrintsAsked } from '../../../library/prints.ts';
+import { FORMS, MARKS, type PrintsAsked } from '../../../library/prints.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { words } from '../../../words/words.ts';
 import { GrowingStaff } from '../GrowingStaff.tsx';
@@ -39,8 +40,9 @@ export function Prints({ work, parts, inHand, sections, say }: Props): ReactNode
   };
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const said = Object.fromEntries(new FormData(event.currentTarget)) as Pick<PrintsAsked, 'form' | 'paper' | 'fingerings'> & { staff: string };
-    void make({ copies, form: said.form, paper: said.paper, fingerings: said.fingerings, staff: Number(said.staff) }, count);
+    const said = Object.fromEntries(new FormData(event.currentTarget)) as Omit<PrintsAsked, 'copies' | 'staff'> & { staff: string };
+    const { form, marks, paper, margins, fingerings, staff } = said;
+    void make({ copies, form, marks, paper, margins, fingerings, staff: Number(staff) }, count);
   };
   const options = <T extends string>(all: readonly T[], word: Record<T, string>) => all.map((value) => ({ value, word: word[value] }));
   return (
@@ -56,7 +58,9 @@ export function Prints({ work, parts, inHand, sections, say }: Props): ReactNode
         <div>
           <p className="chosen-line"><Choice label={words.prints.form} name="form" options={options(FORMS, words.prints.forms)} first="pdf" /></p>
           <p className="chosen-line"><Choice label={words.prints.paper} name="paper" options={options(PaperName.options, words.prints.papers)} first="a4" /></p>
+          <p className="chosen-line"><Choice label={words.prints.margins} name="margins" options={options(MarginsName.options, words.prints.edges)} first="usual" /></p>
           <p className="chosen-line"><Choice label={words.prints.staff} name="staff" options={STAVES.map((mm) => ({ value: String(mm), word: words.prints.millimetres(mm) }))} first={String(STAFF.usual)} /></p>
+          <p className="chosen-line"><Choice label={words.prints.marks} name="marks" options={options(MARKS, words.prints.marked)} first="agreed" /></p>
           <p className="chosen-line"><Choice label={words.prints.fingerings} name="fingerings" options={options(Fingerings.options, words.prints.figures)} first="all" /></p>
         </div>
         {making ? (

@@ -18,8 +18,8 @@ const OF_THE_HAND: readonly MarkValue['kind'][] = ['finger', 'string', 'reach', 
 
 const forAll = ({ seats }: Mark): boolean => seats === undefined || seats === 'all';
 
-/** Fingers, strings and reaches of one note, as they would stand on another; null where that one cannot be played so. */
-function handOn(part: Part, measure: number, note: string, values: readonly MarkValue[]): MarkValue[] | null {
+/** Fingers, strings and reaches of one note, as they would stand on another `by` semitones off; null where that one cannot be played so, or lies a string further, so that nobody would mean the same one. */
+function handOn(part: Part, measure: number, note: string, by: number, values: readonly MarkValue[]): MarkValue[] | null {
   const line = lineOfPart(part, measure, measure).line.find(({ id }) => id === note);
   if (!line || part.instrument === null) return null;
   const finger = values.find((value) => value.kind === 'finger');
@@ -29,6 +29,7 @@ function handOn(part: Part, measure: number, note: string, values: readonly Mark
   const touched = harmonic ? { ...line, harmonic: harmonic.harmonic } : line;
   const substitute = finger?.substitution;
   const instrument = instrumentNamed(part.instrument);
+  if (string && Math.abs(by) >= instrument.openStrings[0] - instrument.openStrings[1]) return null;
   const both = canBePlayedSo(instrument, touched, pin) && (substitute === undefined || canBePlayedSo(instrument, touched, { ...pin, finger: substitute }));
   return both ? [...values] : null;
 }
@@ -45,7 +46,7 @@ export function copyFor(from: MarkedPart, figure: Figure): Copy {
   for (const [source, target] of run.notes) {
     const values = standing(source);
     const hand = values.filter(({ kind }) => OF_THE_HAND.includes(kind));
-    const there = hand.length ? handOn(from.part, measureOf.get(target)!, target, hand) : [];
+    const there = hand.length ? handOn(from.part, measureOf.get(target)!, target, figure.by, hand) : [];
     if (there) copy.fingered += there.length;
     else copy.behind += hand.length;
     const words = values.filter(({ kind }) => kind === 'text');

@@ -31,6 +31,24 @@ describe('marks over a staff', () => {
     expect(new Set(heights).size).toBe(4);
   });
 
+  it('the sign of a reach stands beside its figure, or over it where a neighbour\'s figure stands there', () => {
+    const reach: ShownMark['value'] = { kind: 'reach', reach: 'extension' };
+    const placed = (neighbour: number) => {
+      const near = { ...geometry, notes: { ...geometry.notes, next: { x: neighbour, y: 13, measure: 1 } } };
+      const { signs } = placeMarks(near, [shown('low', two), shown('low', reach), shown('next', { kind: 'finger', finger: 3 })]);
+      return signs.find((sign) => sign.name === 'reach:extension')!;
+    };
+    expect(placed(14).x).toBeGreaterThan(11);
+    expect(placed(11.8)).toMatchObject({ x: 10 });
+    expect(placed(11.8).y).toBeLessThan(placed(14).y);
+  });
+
+  it('words that would leave the line end with it', () => {
+    const [words] = placeMarks(geometry, [shown('long', { kind: 'text', text: 'near the point' })]).signs;
+    expect(words!.x1).toBeLessThanOrEqual(geometry.width);
+    expect(words!.x).toBe(words!.x0);
+  });
+
   it('an inside player\'s own figure stands below the staff, but never what concerns the bow', () => {
     const inside = { seats: ['1i', '2i'] };
     expect(y([shown('low', two, inside)], 'finger:2')).toBeGreaterThan(14);
