@@ -1,6 +1,6 @@
 import type { EngravedSystem } from '../../core/engraving/geometry.ts';
 import type { SystemRange } from '../../core/engraving/systemRanges.ts';
-import type { FromEngraver, ToEngraver } from './messages.ts';
+import type { FromEngraver, Layout, ToEngraver } from './messages.ts';
 
 /** What is engraved so far; a system without a drawing is five empty lines for now. */
 export interface EngravingSnapshot {
@@ -26,6 +26,8 @@ export interface EngravingStore {
 
 const EMPTY: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, whole: false, failed: null };
 
+const isSame = (a: Layout, b: Layout): boolean => a.text === b.text && a.width === b.width && a.spacing === b.spacing && a.oneLine === b.oneLine;
+
 /** A layout that takes the place of `before`; what is drawn of a system with the same measures stays. */
 function laidOut(ranges: readonly SystemRange[], whole: boolean, before: EngravingSnapshot): EngravingSnapshot {
   const systems = ranges.map((range, i) => {
@@ -42,6 +44,8 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
   let job = 0;
   let wanted = 0;
   let shownJob = 0;
+  let asked: Layout | null = null;
+  let shown: Layout | null = null;
   let fontSeen = false;
 
   const show = (next: EngravingSnapshot) => {
@@ -69,6 +73,7 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
       show({ ...snapshot, systems, glyphs: fresh ? { ...snapshot.glyphs, ...data.drawing.glyphs } : snapshot.glyphs, drawn: snapshot.drawn + 1 });
     }
     shownJob = job;
+    shown = asked;
     // The beginning is drawn unasked.
     if (snapshot.whole) drawNext();
   };
@@ -82,7 +87,10 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
     },
     lay(text, width, spacing, oneLine = false) {
       job += 1;
-      post({ kind: 'lay', job, text, width, spacing, oneLine });
+      asked = { text, width, spacing, oneLine };
+      // Back at what is shown before anything else came of it, as when a tablet is turned and turned back: all of it is there.
+      if (shown && isSame(shown, asked) && snapshot.whole && snapshot.drawn === snapshot.systems.length) shownJob = job;
+      else post({ kind: 'lay', job, ...asked });
     },
     near(system) {
       wanted = system;

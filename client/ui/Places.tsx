@@ -13,7 +13,7 @@ export function Places({ here }: { here: Place }): ReactNode {
     rememberAddress(addressOf(here));
     if (here.at === 'folder') rememberFolder(here.programme);
     if (here.at === 'stand') rememberPart(here.part, here.measure);
-    if (here.at === 'section' || here.at === 'revisions') rememberPart(here.part);
+    if (here.at === 'section' || here.at === 'revisions' || here.at === 'changed') rememberPart(here.part);
   }, [here]);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

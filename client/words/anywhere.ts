@@ -6,13 +6,13 @@ export const anywhere = {
   laying: 'The pages are being laid out for paper.',
   hints: {
     note: 'Tap a note or press an arrow; a digit writes a fingering.',
-    open: 'Enter opens the measure: what is proposed there hangs under it.',
+    open: 'Enter opens the measure: what is proposed there hangs under it, named like 23a: measure 23, first slip.',
     fingerings: 'f works out fingerings for what is in hand.',
   },
   /** The same for a finger. */
   touched: {
     note: 'Tap a note; “mark” brings the signs.',
-    open: 'Tap the note in hand again, or “open”: what is proposed there hangs under the measure.',
+    open: 'Tap the note in hand again, or “open”: what is proposed there hangs under the measure, named like 23a: measure 23, first slip.',
     fingerings: '“fingerings” works out what can be played here.',
   },
 };

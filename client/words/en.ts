@@ -192,7 +192,7 @@ export const en = {
     take: 'take into the pencil',
     look: 'look',
     steps: 'Note by note',
-    costs: (cost: number) => `What it costs: ${cost.toFixed(2)}`,
+    costs: (cost: number, over: number) => `What it costs: ${cost.toFixed(2)}, ${over > 0 ? `${over.toFixed(2)} more than the least of these` : 'the least of these'}`,
     working: 'Fingerings are being worked out. Any key goes on; Esc leaves it.',
     failed: 'No fingering could be worked out here. Choose another passage, or mark it by hand; your marks are kept.',
     elsewhere: 'Nothing of this passage is played in this line; the arrows lead on.',

@@ -2,13 +2,14 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { openHouse, type House } from './house.ts';
 import { Reader, signIn } from './reader.ts';
 import type { Screen, Tour } from './screens.ts';
+import { passSeason, sendTorn } from './season.ts';
 
 export const SIZES = { laptop: { width: 1440, height: 900 }, tablet: { width: 1024, height: 1366 }, phone: { width: 390, height: 844 } } as const;
 export type Size = keyof typeof SIZES;
 
 type Kept = BrowserContextOptions['storageState'];
 
-/** A house with everybody signed in once, so that pages of any size can be opened as any of them. */
+/** A house in which a season has passed, with everybody signed in once, so that pages of any size can be opened as any of them. */
 export class Touring {
   readonly house: House;
   readonly #browser: Browser;
@@ -25,18 +26,21 @@ export class Touring {
   static async begin(browser: Browser): Promise<Touring> {
     const touring = new Touring(await openHouse(true), browser);
     const { house } = touring;
-    for (const who of ['librarian', 'principal'] as const) {
+    const enter = async (who: 'librarian' | 'principal') => {
       const context = await browser.newContext();
       await signIn(await context.newPage(), house.links.get(who)!);
-      if (who === 'librarian') {
-        const reader = new Reader(context, house.origin);
-        const { programmes } = await reader.shelf();
-        const bare = (await (await context.request.post(`${house.origin}/api/programmes`, { data: { title: 'Ebb' }, headers: { origin: house.origin } })).json()) as { id: string };
-        touring.#where = { origin: house.origin, part: (await reader.work('Low Water')).parts[0]!.id, programme: programmes[0]!.id, bare: bare.id };
-      }
       touring.#kept.set(who, await context.storageState());
-      await context.close();
-    }
+      return context;
+    };
+    const [librarian, principal] = [await enter('librarian'), await enter('principal')];
+    const reader = new Reader(librarian, house.origin);
+    const { programmes } = await reader.shelf();
+    const part = (await reader.work('Low Water')).parts[0]!.id;
+    const bare = (await (await librarian.request.post(`${house.origin}/api/programmes`, { data: { title: 'Ebb' }, headers: { origin: house.origin } })).json()) as { id: string };
+    const season = await passSeason(house.origin, { librarian, principal });
+    await sendTorn(house.origin, librarian, season.programme);
+    touring.#where = { origin: house.origin, part, programme: programmes[0]!.id, bare: bare.id, season };
+    for (const context of [librarian, principal]) await context.close();
     return touring;
   }
 

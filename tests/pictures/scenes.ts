@@ -1,8 +1,10 @@
 import type { Player } from '../e2e/player.ts';
+import type { Season } from '../e2e/season.ts';
+import { SEASON_SCENES } from './seasonScenes.ts';
 
 export type Role = 'principal' | 'player' | 'librarian';
 
-export const SIZES = { laptop: { width: 1440, height: 900 }, tablet: { width: 1024, height: 1366 }, phone: { width: 390, height: 844 } };
+export const SIZES = { laptop: { width: 1440, height: 900 }, tablet: { width: 1024, height: 1366 }, phone: { width: 390, height: 844 }, paper: { width: 900, height: 1273 }, slip: { width: 620, height: 460 } };
 export type Size = keyof typeof SIZES;
 
 export interface Places {
@@ -10,6 +12,7 @@ export interface Places {
   programme: string;
   work: string;
   part: string;
+  season: Season;
 }
 
 /** One screen as somebody sees it: `reach` brings it there, and waits for what must be on it. */
@@ -43,6 +46,7 @@ export const SCENES: readonly Scene[] = [
   { name: 'hair', says: 'The bow along its hair', role: 'principal', size: 'laptop', reach: onStand({ to: '47' }, 'e', { see: '.along-hair svg' }) },
   { name: 'beside', says: 'How the other sections bow the same measures', role: 'principal', size: 'laptop', reach: onStand({ to: '20' }, 'y', { see: '.beside-mine svg' }) },
   { name: 'history', says: 'The history of a measure', role: 'principal', size: 'laptop', reach: onStand({ to: '46' }, 'q', { see: '.past-view li' }) },
+  { name: 'elsewhere', says: 'The same figure elsewhere in the part: the marks are copied to the places that are kept', role: 'principal', size: 'laptop', reach: onStand({ to: '5' }, 'Shift+ArrowRight', 'Shift+ArrowRight', 'Shift+Y', { see: '.elsewhere li' }) },
   { name: 'keys', says: 'Every key on the stand', role: 'player', size: 'laptop', reach: onStand('?', { see: '.keys-list' }) },
   { name: 'stand-dark', says: 'Stand light, for the pit', role: 'player', size: 'laptop', dark: true, reach: opened },
   { name: 'stand-tablet', says: 'The stand on a tablet', role: 'player', size: 'tablet', reach: opened },
@@ -76,4 +80,5 @@ export const SCENES: readonly Scene[] = [
       await page.locator('main.rules li a').first().waitFor();
     },
   },
+  ...SEASON_SCENES,
 ];

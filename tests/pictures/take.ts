@@ -5,6 +5,7 @@ import type { Browser } from 'playwright-core';
 import { openHouse } from '../e2e/house.ts';
 import { Player } from '../e2e/player.ts';
 import { Reader, signIn } from '../e2e/reader.ts';
+import { passSeason } from '../e2e/season.ts';
 import { startBrowser } from '../support/browser.ts';
 import { SCENES, SIZES, type Places, type Role, type Scene } from './scenes.ts';
 
@@ -19,7 +20,7 @@ async function signedIn(browser: Browser, link: string): Promise<string> {
 }
 
 async function take(browser: Browser, scene: Scene, state: string, places: Places): Promise<void> {
-  const context = await browser.newContext({ viewport: SIZES[scene.size], hasTouch: scene.size !== 'laptop', storageState: JSON.parse(state) as never, reducedMotion: 'reduce', colorScheme: scene.dark ? 'dark' : 'light' });
+  const context = await browser.newContext({ viewport: SIZES[scene.size], hasTouch: scene.size === 'tablet' || scene.size === 'phone', storageState: JSON.parse(state) as never, reducedMotion: 'reduce', locale: 'en-GB', colorScheme: scene.dark ? 'dark' : 'light' });
   const page = await context.newPage();
   page.setDefaultTimeout(60_000);
   const player = new Player(page, places.origin);
@@ -39,7 +40,10 @@ async function main(wanted: readonly string[]): Promise<void> {
     const context = await browser.newContext({ storageState: JSON.parse(states.get('librarian')!) as never });
     const reader = new Reader(context, house.origin);
     const work = await reader.work('Low Water');
-    const places: Places = { origin: house.origin, programme: (await reader.shelf()).programmes[0]!.id, work: work.id, part: work.parts[0]!.id };
+    const { programmes } = await reader.shelf();
+    const principal = await browser.newContext({ storageState: JSON.parse(states.get('principal')!) as never });
+    const season = await passSeason(house.origin, { librarian: context, principal });
+    const places: Places = { origin: house.origin, programme: programmes[0]!.id, work: work.id, part: work.parts[0]!.id, season };
     for (const scene of SCENES) {
       if (wanted.length > 0 && !wanted.includes(scene.name)) continue;
       await take(browser, scene, states.get(scene.role)!, places);

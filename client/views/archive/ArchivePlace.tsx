@@ -1,13 +1,13 @@
-import { useEffect, useRef, type ReactNode } from 'react';
+import { useRef, type ReactNode } from 'react';
 import { archiveAddress, fetchSets, takeIn } from '../../library/archive.ts';
 import { troubleText } from '../../library/http.ts';
 import { fetchShelf } from '../../library/shelf.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import { go, type Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
-import { keepsKeys } from '../../ui/keepsKeys.ts';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { LedgeWord } from '../../ui/ledgeParts.tsx';
+import { usePlaceKeys } from '../../ui/usePlaceKeys.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 
@@ -17,13 +17,7 @@ export function ArchivePlace({ place }: { place: Place }): ReactNode {
   const { value: mine } = useLoaded('shelf', fetchShelf);
   const { said, say, attempt } = useSay();
   const input = useRef<HTMLInputElement>(null);
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key === 'Escape' && !keepsKeys(event)) go({ at: 'shelf' });
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
-  }, []);
+  usePlaceKeys({ Escape: () => go({ at: 'shelf' }) });
   const take = (file: File) => {
     say(words.archive.reading);
     void attempt(async () => {
@@ -53,7 +47,7 @@ export function ArchivePlace({ place }: { place: Place }): ReactNode {
         </ul>
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? (fault ? troubleText(fault) : sets ? words.archive.where(sets.length) : words.reuse.fetched)}</b>} sub={words.archive.sub}
+        here={place} sentence={<b>{said ?? (fault ? troubleText(fault) : sets ? words.archive.where(sets.length) : words.reuse.fetched)}</b>} sub={<span className="by-key">{words.archive.sub}</span>}
         tools={
           librarian ? (
             <div className="word-row">

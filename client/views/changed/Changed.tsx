@@ -8,13 +8,13 @@ import { go, type Place } from '../../router.ts';
 import { carrying } from '../../tools/carried/reducer.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
+import { usePlaceKeys } from '../../ui/usePlaceKeys.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 import { Glyphs } from '../stand/Glyphs.tsx';
 import { inked, pencilled } from '../stand/shownMarks.ts';
 import { namesOf, olderMeasures } from './names.ts';
 import { PlaceRow, type Doing } from './PlaceRow.tsx';
-import { useCarryKeys } from './useCarryKeys.ts';
 import { useTwoEngravings } from './useTwoEngravings.ts';
 
 interface Props {
@@ -104,7 +104,7 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
     Escape: () => go({ at: 'stand', part: view.id, measure: around?.from ?? null }),
     ...(isOpen ? { Enter: () => (mayPut ? void put(inHand) : say(words.changed.reader)), Backspace: () => (maySettle ? void leave(inHand) : say(words.changed.keeper)) } : {}),
   };
-  useCarryKeys(keys);
+  usePlaceKeys(keys);
 
   const standing = useMemo(() => inked(marksInForce(view), 'all', index), [view, index]);
   const trial = isOpen && note ? pencilled([{ note, value: inHand.mark.value }], inHand.seats, [], index) : [];

@@ -5,8 +5,8 @@ import type { EngravingSnapshot } from '../../engraving/engraving.ts';
 import type { SystemRange } from '../../../core/engraving/systemRanges.ts';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
+import { PaperSystem } from '../stand/paper/PaperSystem.tsx';
 import { linesOfPlace } from './placeLines.ts';
-import { Snippet } from './Snippet.tsx';
 
 interface Props {
   title: string;
@@ -32,7 +32,7 @@ export function EditionLines({ title, range, lines, engraved, width, name, marks
         const { first, last } = lines[at]!;
         const drawing = engraved.systems[at]?.drawing;
         const label = `${title}, ${words.inMeasures(name(first), name(last))}`;
-        return drawing ? <Snippet key={first} drawing={drawing} number={name(first)} label={label} marks={marks} note={note} {...(onPoint ? { onPoint } : {})} /> : <EmptyStaff key={first} width={width} />;
+        return drawing ? <PaperSystem key={first} drawing={drawing} number={name(first)} label={label} before={4} marks={marks} inHand={note} onPoint={onPoint} /> : <EmptyStaff key={first} width={width} />;
       })}
     </div>
   );

@@ -5,7 +5,7 @@ import type { SectionView } from '../../../core/agreement/wire/http.ts';
 import { sizesFor } from '../../engraving/sizes.ts';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchOverview, fetchShelf, type ShelfAndMe } from '../../library/shelf.ts';
-import { fetchWaiting } from '../../library/waiting.ts';
+import { useWaiting } from '../../library/useWaiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
@@ -51,7 +51,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
   const { said, say, attempt } = useSay();
   const size = useWindowSize();
   const { music } = sizesFor(size.width, size.height);
-  const waiting = useLoaded('waiting', fetchWaiting);
+  const waiting = useWaiting();
   const [chosen, choose] = useState<string | null>(partInHand);
   const programme = shelf.programmes.find(({ id }) => id === place.programme);
   const sections = shelf.sections.map((section) => seatedIn(section, programme?.seatings ?? []));
@@ -95,7 +95,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {cell ? <Grid cells={cells} overview={overview.value} chosen={cell.part.id} onChoose={(id) => (say(null), choose(id))} /> : <EmptyStaff width={music} words={words.staff.empty} />}
         <Imports views={here} onLeave={laying.leave} />
         {overview.value ? <LateList cells={cells} overview={overview.value} onChoose={(id) => (say(null), choose(id))} /> : null}
-        {waiting.value ? <WaitingList parts={waiting.value.parts.filter((part) => part.programme === place.programme)} /> : null}
+        {waiting ? <WaitingList parts={waiting.parts.filter((part) => part.programme === place.programme)} /> : null}
         {cell ? <Since key={`since ${cell.part.id} ${cell.part.head}`} cell={cell} section={section ?? null} /> : null}
         {cell ? <WholePiece key={`whole ${cell.work.id}`} work={cell.work} say={say} /> : null}
         {programme && cell ? <Reuse key={`reuse ${cell.work.id}`} me={me} programme={programme} sections={sections} cell={cell} act={act} say={say} /> : null}
@@ -105,7 +105,7 @@ function Folder({ place, me, shelf, again }: ShelfAndMe & { place: Extract<Place
         {programme && me.librarian ? <ProgrammeForm programme={programme} act={act} /> : null}
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? words.folder.choose : null}</>}
+        here={place} sentence={<b>{said ?? sentence}</b>} sub={said ? null : <>{sub} {cell && hint ? <span className="by-key">{words.folder.choose}</span> : null}</>}
         tools={programme ? <FolderTools me={me} cell={cell ?? null} led={mayPrint} laying={laying} act={act} say={say} /> : null}
       />
     </>

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import type { ProgrammeOverview } from '../../../core/agreement/wire/overview.ts';
 import { SpectaclesInline } from '../../drawing/Spectacles.tsx';
 import { go } from '../../router.ts';
@@ -29,6 +29,7 @@ function Standing({ progress }: { progress: Progress }): ReactNode {
 function PartCell({ cell, progress, chosen, onChoose }: { cell: Cell; progress: Progress | undefined; chosen: boolean; onChoose(id: string): void }): ReactNode {
   const { work, part } = cell;
   const stage = words.stages[part.stage];
+  const state = [part.open ? words.folder.open(part.open) : '', part.locked ? words.folder.locked : ''].filter(Boolean).join(' · ');
   return (
     <button
       type="button" className="part-cell" data-part={part.id} data-stage={part.stage} aria-pressed={chosen}
@@ -40,7 +41,7 @@ function PartCell({ cell, progress, chosen, onChoose }: { cell: Cell; progress: 
       </span>
       <em aria-hidden="true">{part.name}</em>
       <b>{stage}</b>
-      <span>{[part.open ? words.folder.open(part.open) : '', part.locked ? words.folder.locked : ''].filter(Boolean).join(' · ') || '\u00a0'}</span>
+      {state ? <span>{state}</span> : null}
       {progress ? <Standing progress={progress} /> : null}
     </button>
   );
@@ -50,7 +51,7 @@ function PartCell({ cell, progress, chosen, onChoose }: { cell: Cell; progress: 
 export function Grid({ cells, overview, chosen, onChoose }: { cells: Cells; overview: ProgrammeOverview | null; chosen: string | null; onChoose(id: string): void }): ReactNode {
   return (
     <div className="grid-scroll">
-      <table className="works" role="table">
+      <table className="works" role="table" style={{ '--columns': cells.columns.length } as CSSProperties}>
         <thead role="rowgroup">
           <tr role="row">
             <td />

@@ -24,26 +24,38 @@ function changeSentence({ kind, before, after, seats }: InkChange): string {
 
 /** Room before the first barline for what stands over it, staff spaces: a rehearsal letter, say. */
 const BEFORE = 1.8;
+/** How far the frame of a letter reaches past its box, staff spaces. */
+const STROKE = 0.2;
 
-function inside(geometry: Geometry, { from, to }: Snippet): { geometry: Geometry; x0: number; x1: number } {
+/** From where to where a line is shown, and where that ends over the staff. */
+interface Reach {
+  x0: number;
+  x1: number;
+  cut: number;
+}
+
+function inside(geometry: Geometry, { from, to }: Snippet): Reach & { geometry: Geometry } {
   const covered = geometry.measures.filter(({ ordinal }) => from <= ordinal && ordinal <= to);
   const [first, x1] = [Math.min(geometry.width, ...covered.map((measure) => measure.x0)), Math.max(0, ...covered.map((measure) => measure.x1))];
   const notes = Object.fromEntries(Object.entries(geometry.notes).filter(([, { x }]) => x >= first && x <= x1));
   const x0 = Math.max(0, first - BEFORE);
   const here = (boxes: Geometry['near']) => boxes.filter((box) => box.x1 > x0 && box.x0 < x1);
-  return { geometry: { ...geometry, notes, near: here(geometry.near), high: here(geometry.high), low: here(geometry.low) }, x0, x1 };
+  // What is over the last barline and reaches past it, a rehearsal letter say, is the next measure's.
+  const high = here(geometry.high);
+  const next = high.filter((box) => x1 - box.x0 < BEFORE && box.x1 > x1);
+  return { geometry: { ...geometry, notes, near: here(geometry.near), high: high.filter((box) => !next.includes(box)), low: here(geometry.low) }, x0, x1, cut: Math.min(x1, ...next.map((box) => box.x0 - STROKE)) };
 }
 
 /** The measures as engraved, with one state of the marks on them. */
-function Staff({ id, label, systemId, reach, placed, extent, geometry }: { id: string; label: string; systemId: string; reach: { x0: number; x1: number }; placed: PlacedMarks; extent: Extent; geometry: Geometry }): ReactNode {
-  const { x0, x1 } = reach;
+function Staff({ id, label, systemId, reach, placed, extent, geometry }: { id: string; label: string; systemId: string; reach: Reach; placed: PlacedMarks; extent: Extent; geometry: Geometry }): ReactNode {
+  const { x0, x1, cut } = reach;
   const [top, bottom] = [geometry.top - extent.up, geometry.bottom + extent.down];
   const width = x1 - x0;
   const space = { '--lift': `${(-extent.lift * UNITS).toFixed(0)}px`, '--drop': `${(extent.drop * UNITS).toFixed(0)}px`, width: `calc(${width} * var(--sp))`, maxWidth: '100%' };
   return (
     <svg className="music snippet" role="img" aria-label={label} viewBox={`${x0} ${top} ${width} ${bottom - top}`} style={space as CSSProperties}>
       <clipPath id={id}>
-        <rect x={x0} y={top} width={width} height={bottom - top} />
+        <path d={`M${x0} ${top}H${cut}V${geometry.top - 1}H${x1}V${bottom}H${x0}Z`} />
       </clipPath>
       <g clipPath={`url(#${id})`}>
         <use href={`#${systemId}`} />

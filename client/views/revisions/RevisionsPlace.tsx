@@ -1,4 +1,4 @@
-import { useCallback, useMemo, type ReactNode } from 'react';
+import { useMemo, type ReactNode } from 'react';
 import { numberAt } from '../../../core/music/printedNumber.ts';
 import { measuresOf } from '../../../core/agreement/difference.ts';
 import type { PartView } from '../../../core/agreement/wire/http.ts';
@@ -6,11 +6,13 @@ import { sizesFor } from '../../engraving/sizes.ts';
 import { fetchDifference, fetchRevision, fetchRevisions } from '../../library/archive.ts';
 import { getJson, troubleText } from '../../library/http.ts';
 import { keptText } from '../../library/kept/library.ts';
+import { useFolderOf } from '../../library/useFolderOf.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import { go, type Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
 import { Ledge } from '../../ui/Ledge.tsx';
 import { LedgeWord } from '../../ui/ledgeParts.tsx';
+import { usePlaceKeys } from '../../ui/usePlaceKeys.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { words } from '../../words/words.ts';
@@ -19,13 +21,13 @@ import { GoBack } from './GoBack.tsx';
 import { compared, stateName, statesOf, stepped } from './states.ts';
 import { StatesLine } from './StatesLine.tsx';
 import { StatesList } from './StatesList.tsx';
-import { useStateKeys } from './useStateKeys.ts';
 
 /** Every state of a part: two of them are compared, laid on paper as change slips, and the earlier one gone back to. */
 export function RevisionsPlace({ place }: { place: Extract<Place, { at: 'revisions' }> }): ReactNode {
   const { part } = place;
   const { said, attempt } = useSay();
   const view = useLoaded(`view ${part}`, () => getJson<PartView>(`/parts/${part}`));
+  useFolderOf(view.value?.work.id ?? null);
   const known = useLoaded(`states ${part}`, () => fetchRevisions(part));
   const text = useLoaded(`engraving ${part}`, () => keptText(`/parts/${part}/engraving`));
   const states = useMemo(() => statesOf(known.value?.revisions ?? []), [known.value]);
@@ -34,9 +36,15 @@ export function RevisionsPlace({ place }: { place: Extract<Place, { at: 'revisio
     const [{ changes }, before, after] = await Promise.all([fetchDifference(part, from, to), fetchRevision(part, from), fetchRevision(part, to)]);
     return { changes, before: before.marks, after: after.marks };
   });
-  const choose = useCallback((which: 'from' | 'to', seq: number) => go({ at: 'revisions', part, between: { from, to, [which]: seq } }, { replace: true }), [part, from, to]);
-  const step = useCallback((which: 'from' | 'to', by: 1 | -1) => choose(which, stepped(states, which === 'from' ? from : to, by)), [choose, states, from, to]);
-  useStateKeys(part, step);
+  const choose = (which: 'from' | 'to', seq: number) => go({ at: 'revisions', part, between: { from, to, [which]: seq } }, { replace: true });
+  const step = (which: 'from' | 'to', by: 1 | -1) => choose(which, stepped(states, which === 'from' ? from : to, by));
+  usePlaceKeys({
+    ArrowLeft: () => step('to', -1),
+    ArrowRight: () => step('to', 1),
+    'Shift+ArrowLeft': () => step('from', -1),
+    'Shift+ArrowRight': () => step('from', 1),
+    Escape: () => go({ at: 'stand', part, measure: null }),
+  });
   const { width, height } = useWindowSize();
   const { music, spacing } = sizesFor(width, height);
 
@@ -72,7 +80,7 @@ export function RevisionsPlace({ place }: { place: Extract<Place, { at: 'revisio
         ) : null}
       </main>
       <Ledge
-        here={place} sentence={<b>{said ?? sentence}</b>} sub={words.revisions.sub}
+        here={place} sentence={<b>{said ?? sentence}</b>} sub={<span className="by-key">{words.revisions.sub}</span>}
         tools={
           <div className="word-row">
             <LedgeWord word={words.revisions.print} cap={`${words.keys.caps.Ctrl} P`} onPress={() => window.print()} />

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Choice } from '../../ui/Choice.tsx';
 import { Fold } from '../../ui/Fold.tsx';
 import { words } from '../../words/words.ts';
 import { stateName, type PartState } from './states.ts';
@@ -11,32 +12,28 @@ interface Props {
   onChoose(which: 'from' | 'to', seq: number): void;
 }
 
-/** Every state with its sentence, the latest first; one is chosen as before and one as after. */
+/** The two states that are compared, each chosen out of all, the latest first; and every state with its reason. */
 export function StatesList({ states, from, to, number, onChoose }: Props): ReactNode {
-  const chosen = { from, to };
+  const latestFirst = states.toReversed();
+  const options = latestFirst.map((state) => ({ value: String(state.seq), word: stateName(state, number) }));
   return (
-    <Fold word={words.revisions.list} className="states-list" of="states">
-      <ol>
-        {states.toReversed().map((state) => {
-          const name = stateName(state, number);
-          return (
+    <>
+      <p className="chosen-line">
+        <Choice label={words.revisions.before} options={options} value={String(from)} onChoose={(seq) => onChoose('from', Number(seq))} />
+      </p>
+      <p className="chosen-line">
+        <Choice label={words.revisions.after} options={options} value={String(to)} onChoose={(seq) => onChoose('to', Number(seq))} />
+      </p>
+      <Fold word={words.revisions.list} className="states-list" of="states">
+        <ol>
+          {latestFirst.map((state) => (
             <li key={state.seq}>
-              {(['from', 'to'] as const).map((which) => {
-                const word = which === 'from' ? words.revisions.before : words.revisions.after;
-                return (
-                  <label key={which} className="tick">
-                    <input type="radio" name={which} checked={chosen[which] === state.seq} aria-label={words.revisions.choose(word, name)} onChange={() => onChoose(which, state.seq)} /> {word}
-                  </label>
-                );
-              })}
-              <span>
-                {name}
-                {state.revision?.why ? `: ${state.revision.why}` : ''}
-              </span>
+              {stateName(state, number)}
+              {state.revision?.why ? `: ${state.revision.why}` : ''}
             </li>
-          );
-        })}
-      </ol>
-    </Fold>
+          ))}
+        </ol>
+      </Fold>
+    </>
   );
 }

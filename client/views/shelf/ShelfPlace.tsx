@@ -2,7 +2,7 @@ import { lazy, Suspense, type ReactNode } from 'react';
 import { sectionsOf } from '../../../core/agreement/seating.ts';
 import { Refused, troubleText } from '../../library/http.ts';
 import { fetchShelf } from '../../library/shelf.ts';
-import { fetchWaiting } from '../../library/waiting.ts';
+import { useWaiting } from '../../library/useWaiting.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import type { Place } from '../../router.ts';
 import { Head } from '../../ui/Head.tsx';
@@ -24,7 +24,7 @@ const Librarian = lazy(async () => ({ default: (await import('./Librarian.tsx'))
 /** All programmes; for the librarian also the people and sections they are for. */
 export function ShelfPlace({ place }: { place: Place }): ReactNode {
   const { value, fault, again } = useLoaded('shelf', fetchShelf);
-  const waiting = useLoaded('waiting', fetchWaiting);
+  const waiting = useWaiting();
   const { said, attempt } = useSay();
   const stranger = fault instanceof Refused && fault.status === 401;
   const sentence = stranger ? words.shelf.notSignedIn : fault ? troubleText(fault) : value ? words.shelf.where(value.shelf.programmes.length) : words.shelf.fetched;
@@ -47,7 +47,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
                 <ProgrammeRow key={programme.id} programme={programme} mine={sectionsOf(value.shelf.sections, programme.seatings, value.me.id)} />
               ))}
             </ul>
-            {waiting.value ? <WaitingList parts={waiting.value.parts} /> : null}
+            {waiting ? <WaitingList parts={waiting.parts} /> : null}
             <MyHand act={act} />
             <Letters act={act} />
             {librarian ? (

@@ -8,13 +8,13 @@ export const anywhere = {
   laying: 'Die Seiten werden für das Papier ausgelegt.',
   hints: {
     note: 'Tippen Sie auf eine Note oder drücken Sie einen Pfeil; eine Ziffer schreibt einen Fingersatz.',
-    open: 'Enter öffnet den Takt: Was dort vorgeschlagen ist, hängt darunter.',
+    open: 'Enter öffnet den Takt: Was dort vorgeschlagen ist, hängt darunter und heißt etwa 23a: Takt 23, erster Zettel.',
     fingerings: 'f rechnet Fingersätze für das aus, was in der Hand ist.',
   },
   /** The same for a finger. */
   touched: {
     note: 'Tippen Sie auf eine Note; „Zeichen“ bringt die Zeichen.',
-    open: 'Tippen Sie noch einmal auf die Note oder auf „öffnen“: was vorgeschlagen ist, hängt unter dem Takt.',
+    open: 'Tippen Sie noch einmal auf die Note oder auf „öffnen“: was vorgeschlagen ist, hängt unter dem Takt und heißt etwa 23a: Takt 23, erster Zettel.',
     fingerings: '„Fingersätze“ sucht, was sich hier spielen lässt.',
   },
 } satisfies Words['anywhere'];

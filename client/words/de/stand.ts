@@ -121,7 +121,7 @@ export const offers = {
   take: 'in den Bleistift nehmen',
   look: 'ansehen',
   steps: 'Note für Note',
-  costs: (cost) => `Was er kostet: ${comma(cost.toFixed(2))}`,
+  costs: (cost, over) => `Was er kostet: ${comma(cost.toFixed(2))}, ${over > 0 ? `${comma(over.toFixed(2))} mehr als der günstigste von diesen` : 'am wenigsten von diesen'}`,
   working: 'Fingersätze werden gesucht. Jede Taste geht weiter; Esc bricht ab.',
   failed: 'Hier ließ sich kein Fingersatz finden. Wählen Sie eine andere Stelle, oder bezeichnen Sie von Hand; Ihre Einträge bleiben.',
   elsewhere: 'Von dieser Stelle wird in dieser Zeile nichts gespielt; die Pfeile führen weiter.',

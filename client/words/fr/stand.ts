@@ -121,7 +121,7 @@ export const offers = {
   take: 'prendre au crayon',
   look: 'voir',
   steps: 'Note par note',
-  costs: (cost) => `Ce qu’il coûte : ${comma(cost.toFixed(2))}`,
+  costs: (cost, over) => `Ce qu’il coûte : ${comma(cost.toFixed(2))}, ${over > 0 ? `${comma(over.toFixed(2))} de plus que le moins coûteux de ceux-ci` : 'le moins coûteux de ceux-ci'}`,
   working: 'On cherche des doigtés. Toute touche continue ; Esc abandonne.',
   failed: 'Aucun doigté n’a pu être trouvé ici. Choisissez un autre passage, ou notez-le à la main ; vos indications sont gardées.',
   elsewhere: 'Rien de ce passage ne se joue dans cette ligne ; les flèches mènent plus loin.',

@@ -121,7 +121,7 @@ export const offers = {
   take: 'prendere a matita',
   look: 'guardare',
   steps: 'Nota per nota',
-  costs: (cost) => `Quanto costa: ${comma(cost.toFixed(2))}`,
+  costs: (cost, over) => `Quanto costa: ${comma(cost.toFixed(2))}, ${over > 0 ? `${comma(over.toFixed(2))} più della meno costosa di queste` : 'la meno costosa di queste'}`,
   working: 'Si cercano diteggiature. Un tasto qualsiasi prosegue; Esc lascia.',
   failed: 'Qui non è stato possibile trovare una diteggiatura. Scelga un altro passo, o lo segni a mano; i Suoi segni restano.',
   elsewhere: 'Nulla di questo passo si suona in questa riga; le frecce portano avanti.',

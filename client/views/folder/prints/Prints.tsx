@@ -7,9 +7,9 @@ import { PaperName, STAFF } from '../../../../core/print/paper.ts';
 import { FORMS, MARKS, type PrintsAsked } from '../../../library/prints.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { words } from '../../../words/words.ts';
+import { GrowingStaff } from '../GrowingStaff.tsx';
 import { CopiesLine } from './CopiesLine.tsx';
 import { readersFor, type Copies } from './copies.ts';
-import { CopiesStaff } from './CopiesStaff.tsx';
 import { usePrints } from './usePrints.ts';
 
 /** Heights of a staff to choose from, in mm. */
@@ -50,18 +50,22 @@ export function Prints({ work, parts, inHand, sections, say }: Props): ReactNode
       <h2 id={title}>{words.prints.title(work.title)}</h2>
       <p className="quiet">{words.prints.what}</p>
       <form onSubmit={onSubmit}>
-        {parts.map((part) => (
-          <CopiesLine key={part.id} name={part.name} seats={seatsIn(part)} copies={chosen.get(part.id) ?? null} onTurn={(how) => turn(part.id, how)} />
-        ))}
-        <p className="chosen-line"><Choice label={words.prints.form} name="form" options={options(FORMS, words.prints.forms)} first="pdf" /></p>
-        <p className="chosen-line"><Choice label={words.prints.paper} name="paper" options={options(PaperName.options, words.prints.papers)} first="a4" /></p>
-        <p className="chosen-line"><Choice label={words.prints.margins} name="margins" options={options(MarginsName.options, words.prints.edges)} first="usual" /></p>
-        <p className="chosen-line"><Choice label={words.prints.staff} name="staff" options={STAVES.map((mm) => ({ value: String(mm), word: words.prints.millimetres(mm) }))} first={String(STAFF.usual)} /></p>
-        <p className="chosen-line"><Choice label={words.prints.marks} name="marks" options={options(MARKS, words.prints.marked)} first="agreed" /></p>
-        <p className="chosen-line"><Choice label={words.prints.fingerings} name="fingerings" options={options(Fingerings.options, words.prints.figures)} first="all" /></p>
+        <div>
+          {parts.map((part) => (
+            <CopiesLine key={part.id} name={part.name} seats={seatsIn(part)} copies={chosen.get(part.id) ?? null} onTurn={(how) => turn(part.id, how)} />
+          ))}
+        </div>
+        <div>
+          <p className="chosen-line"><Choice label={words.prints.form} name="form" options={options(FORMS, words.prints.forms)} first="pdf" /></p>
+          <p className="chosen-line"><Choice label={words.prints.paper} name="paper" options={options(PaperName.options, words.prints.papers)} first="a4" /></p>
+          <p className="chosen-line"><Choice label={words.prints.margins} name="margins" options={options(MarginsName.options, words.prints.edges)} first="usual" /></p>
+          <p className="chosen-line"><Choice label={words.prints.staff} name="staff" options={STAVES.map((mm) => ({ value: String(mm), word: words.prints.millimetres(mm) }))} first={String(STAFF.usual)} /></p>
+          <p className="chosen-line"><Choice label={words.prints.marks} name="marks" options={options(MARKS, words.prints.marked)} first="agreed" /></p>
+          <p className="chosen-line"><Choice label={words.prints.fingerings} name="fingerings" options={options(Fingerings.options, words.prints.figures)} first="all" /></p>
+        </div>
         {making ? (
           <p className="running">
-            <CopiesStaff {...making} />
+            <GrowingStaff done={making.made} of={making.of} label={words.prints.picture(making.made, making.of)} />
             <button type="button" onClick={stop}>{words.prints.stop}</button>
           </p>
         ) : (

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, type FormEvent, type KeyboardEvent, type ReactNode } from 'react';
 import type { Figure } from '../../../../core/matching/figure.ts';
+import { Tick } from '../../../ui/Tick.tsx';
 import { capital } from '../../../words/capital.ts';
 import { words } from '../../../words/words.ts';
 import type { Desk } from '../desk.ts';
@@ -11,7 +12,7 @@ import { layElsewhere, modelOf } from './layElsewhere.ts';
 export function ElsewhereView({ desk }: { desk: Desk }): ReactNode {
   const { found, turn, leave } = desk.elsewhere;
   const list = useRef<HTMLFormElement>(null);
-  useEffect(() => list.current?.querySelector('input')?.focus(), []);
+  useEffect(() => list.current?.querySelector<HTMLElement>('[role=checkbox]')?.focus(), []);
   const { view, inForce, pencil, seats } = desk;
   const places = found?.places;
   const copies = useMemo(() => {
@@ -36,14 +37,13 @@ export function ElsewhereView({ desk }: { desk: Desk }): ReactNode {
       <ul>
         {found.places.map((figure, i) => (
           <li key={`${figure.run.b.line} ${figure.run.b.first}`}>
-            <label>
-              <input type="checkbox" checked={!found.out.has(i)} onChange={() => turn(i)} />
+            <Tick checked={!found.out.has(i)} onTurn={() => turn(i)}>
               <span>
                 <b>{capital(where(figure))}</b>, {words.elsewhere.likeness(figure.likeness, figure.by)}
                 {copies[i]?.behind ? `; ${words.elsewhere.stays(copies[i].behind)}` : ''}
                 {copies[i] && !copies[i].marks.length ? `; ${words.elsewhere.stands}` : ''}
               </span>
-            </label>
+            </Tick>
           </li>
         ))}
       </ul>

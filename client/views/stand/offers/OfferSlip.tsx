@@ -44,6 +44,7 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
 
 function Whole({ desk, offer, letter, index, drawing, reach, others }: Omit<Props, 'systemId'>): ReactNode {
   const name = words.offers.label(letter);
+  const least = Math.min(...(desk.offers.found?.offers ?? [offer]).map(({ cost }) => cost));
   const setting = useMemo(() => ({ told: toldIn(offer), range: handRange(offer.path) }), [offer]);
   const inHand = selected(desk.caret, desk.walk.ids);
   const marks = pencilled(offer.marks, 'all', desk.inForce, desk.index);
@@ -81,7 +82,7 @@ function Whole({ desk, offer, letter, index, drawing, reach, others }: Omit<Prop
             </tbody>
           </table>
         </Fold>
-        <Fold word={words.offers.costs(offer.cost)}>
+        <Fold word={words.offers.costs(offer.cost, offer.cost - least)}>
           <table>
             <tbody>
               {offer.terms.map(({ term, cost }) => (
