@@ -58,6 +58,12 @@ describe('a printed part', () => {
     expect(JSON.parse((await principal.get(`/api/parts/${laid.part}/print`)).text)).toMatchObject({ paper: 'a4', margins: 'usual', staff: 7.5, fingerings: 'all', heading: { seat: '' } });
   });
 
+  it('is clean where no marks are asked for, and says so in its name', async () => {
+    const reply = await librarian.get(`/api/parts/${laid.part}/print?for=1&marks=none`);
+    expect(reply.headers['content-disposition']).toContain('Spring - Violin I - Desk 1 - clean.pdf');
+    expect(JSON.parse(reply.text)).toMatchObject({ marks: [] });
+  });
+
   it('of several SVG pages is a zip', async () => {
     const cookie = librarian.cookie();
     const reply = await house.app.inject({ method: 'GET', url: `/api/parts/${laid.part}/print?form=svg`, headers: { host: 'localhost', cookie } });
