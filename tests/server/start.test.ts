@@ -61,7 +61,8 @@ describe('npm start', () => {
   it('stopped while it still starts, it leaves nothing running', async () => {
     const other = join(folder, 'early');
     const early = launch({ PORT: String(await freePort()), BOWLINE_DATA: other }).server;
-    await until(() => existsSync(join(other, 'pg/postmaster.pid')));
+    // The file is there before its number is written in it.
+    await until(() => existsSync(join(other, 'pg/postmaster.pid')) && postgresOf(other) > 0);
     const postgres = postgresOf(other);
     early.kill('SIGINT');
     expect(await early.ended).toBe(0);
