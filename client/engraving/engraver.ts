@@ -3,6 +3,7 @@ import { enableLog, LOG_ERROR, VerovioToolkit } from 'verovio/esm';
 import { APPEARANCE, withoutNames } from '../../core/engraving/appearance.ts';
 import type { EngravedSystem } from '../../core/engraving/geometry.ts';
 import type { Layout } from './messages.ts';
+import { outlined } from './outlines.ts';
 import { readGeometry } from '../../core/engraving/readGeometry.ts';
 import { countRests } from '../../core/engraving/rests.ts';
 import { systemRanges, type SystemRange } from '../../core/engraving/systemRanges.ts';
@@ -38,7 +39,8 @@ export async function layOut({ text: given, width, spacing, oneLine }: Layout): 
     systems: systemRanges(measures, spans, toolkit.getPageCount(), (ordinal) => toolkit.getPageWithElement(`m${ordinal}`)),
     draw(system) {
       const svg = toolkit.renderToSVG(system + 1);
-      return { drawing: { ...tidy(svg, (id) => noteIds.has(id)), geometry: readGeometry(svg, spans) }, font: embeddedFont(svg) };
+      const { inner, glyphs } = tidy(svg, (id) => noteIds.has(id));
+      return { drawing: { inner: outlined(inner, glyphs), geometry: readGeometry(svg, spans) }, font: embeddedFont(svg) };
     },
   };
 }

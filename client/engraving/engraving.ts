@@ -7,7 +7,6 @@ export interface EngravingSnapshot {
   systems: readonly (SystemRange & { drawing: EngravedSystem | null })[];
   /** The measures of each system; the same list for as long as the part is laid out the same. */
   ranges: readonly SystemRange[];
-  glyphs: Readonly<Record<string, string>>;
   drawn: number;
   /** False while only the beginning is laid out. */
   whole: boolean;
@@ -24,7 +23,7 @@ export interface EngravingStore {
   close(): void;
 }
 
-const EMPTY: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, whole: false, failed: null };
+const EMPTY: EngravingSnapshot = { systems: [], ranges: [], drawn: 0, whole: false, failed: null };
 
 const isSame = (a: Layout, b: Layout): boolean => a.text === b.text && a.width === b.width && a.spacing === b.spacing && a.oneLine === b.oneLine;
 
@@ -62,15 +61,14 @@ export function engraving(worker: Worker, onFont: (base64: string) => void): Eng
   worker.onmessage = ({ data }: MessageEvent<FromEngraver>) => {
     if (data.job !== job) return;
     if (data.kind === 'failed') return show({ ...snapshot, failed: data.why });
-    if (data.kind === 'laid') show(laidOut(data.systems, data.whole, shownJob === job ? snapshot : { ...EMPTY, glyphs: snapshot.glyphs }));
+    if (data.kind === 'laid') show(laidOut(data.systems, data.whole, shownJob === job ? snapshot : EMPTY));
     else {
       const systems = snapshot.systems.map((system, index) => (index === data.system ? { ...system, drawing: data.drawing } : system));
-      const fresh = Object.keys(data.drawing.glyphs).some((id) => !(id in snapshot.glyphs));
       if (data.font && !fontSeen) {
         fontSeen = true;
         onFont(data.font);
       }
-      show({ ...snapshot, systems, glyphs: fresh ? { ...snapshot.glyphs, ...data.drawing.glyphs } : snapshot.glyphs, drawn: snapshot.drawn + 1 });
+      show({ ...snapshot, systems, drawn: snapshot.drawn + 1 });
     }
     shownJob = job;
     shown = asked;

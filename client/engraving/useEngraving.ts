@@ -2,7 +2,7 @@ import { startTransition, useEffect, useState } from 'react';
 import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
 import { takeEngraver } from './worker.ts';
 
-const NOTHING: EngravingSnapshot = { systems: [], ranges: [], glyphs: {}, drawn: 0, whole: false, failed: null };
+const NOTHING: EngravingSnapshot = { systems: [], ranges: [], drawn: 0, whole: false, failed: null };
 
 function addMusicFont(base64: string): void {
   const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));

@@ -32,8 +32,6 @@ export interface Geometry {
 export interface EngravedSystem {
   /** Inner SVG in the engraver's units; `UNITS` of them are a staff space. */
   inner: string;
-  /** Music glyphs by id, to be put once into the page. */
-  glyphs: Record<string, string>;
   geometry: Geometry;
 }
 

@@ -16,9 +16,14 @@ const SPACING = 0.44;
 /** A last line that fills less than this share of the page is not stretched, as on the stand it is from 0.4. Chosen, not measured. */
 const LAST_FILLED = 0.8;
 
+/** A system with its music glyphs by id, to be put once into the page. */
+export interface PrintedSystem extends EngravedSystem {
+  glyphs: Record<string, string>;
+}
+
 export interface EngravedPart {
   systems: readonly SystemRange[];
-  draw(system: number): EngravedSystem;
+  draw(system: number): PrintedSystem;
   /** The music face as a woff2 file, once anything was drawn that needs it. */
   musicFace(): Buffer | null;
 }

@@ -1,6 +1,6 @@
 import type { WidthOf } from '../../core/engraving/boxReader.ts';
 import { brokenAt } from '../../core/engraving/broken.ts';
-import type { Box, EngravedSystem, Geometry } from '../../core/engraving/geometry.ts';
+import type { Box, Geometry } from '../../core/engraving/geometry.ts';
 import { lowerWords, type LoweredWord } from '../../core/engraving/marks/lowWords.ts';
 import { placeMarks, type PlacedMarks, type ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import { liftWords, type LiftedWord } from '../../core/engraving/marks/words.ts';
@@ -11,7 +11,7 @@ import { type Block, layOnPages, type Sheet } from '../../core/print/pages.ts';
 import { most, profileOf, type Profile } from '../../core/print/profile.ts';
 import { type Standing, standOnPage } from '../../core/print/standing.ts';
 import type { TurnRest } from '../../core/print/turns.ts';
-import { engrave } from './engraver.ts';
+import { engrave, type PrintedSystem } from './engraver.ts';
 import { widthOf } from './faces.ts';
 import { faceOf } from './printable.ts';
 
@@ -20,7 +20,7 @@ export const NUMBER = { up: 1.8, size: 1.7 };
 
 /** One line of a part, engraved, with its marks placed. */
 export interface SetSystem extends SystemRange {
-  drawing: EngravedSystem;
+  drawing: PrintedSystem;
   placed: PlacedMarks;
   profile: Profile;
   /** Words above and below the staff, where they find room. */
@@ -46,7 +46,7 @@ function clefIn({ top, bottom }: Geometry, first: number): Box[] {
   return first > 1 ? [clef, { x0: 0, x1: 3.6, y0: top - NUMBER.up - NUMBER.size, y1: top - NUMBER.up }] : [clef];
 }
 
-function dressed(drawing: EngravedSystem, range: SystemRange, marks: readonly ShownMark[]): SetSystem {
+function dressed(drawing: PrintedSystem, range: SystemRange, marks: readonly ShownMark[]): SetSystem {
   const { geometry } = drawing;
   const placed = placeMarks(geometry, marks);
   const clef = clefIn(geometry, range.first);

@@ -6,7 +6,6 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import type { ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import { layOut } from '../../client/engraving/engraver.ts';
 import type { EngravedSystem } from '../../core/engraving/geometry.ts';
-import { Glyphs } from '../../client/views/stand/Glyphs.tsx';
 import { PaperSystem } from '../../client/views/stand/paper/PaperSystem.tsx';
 import type { Part } from '../../core/music/part.ts';
 import { engravingDocument } from '../../core/musicxml/engravingDocument.ts';
@@ -34,9 +33,8 @@ export async function engravePart(text: string, part: Part, width = 100): Promis
 
 /** The engraved systems with marks over them, as a page of its own. */
 export function pageOf(systems: readonly EngravedSystem[], marks: readonly ShownMark[]): string {
-  const glyphs: Record<string, string> = Object.assign({}, ...systems.map((system) => system.glyphs));
   const rows: ReactNode[] = systems.map((drawing, i) =>
     createElement('div', { key: i, className: 'row', 'data-system': i }, createElement(PaperSystem, { drawing, number: '', marks: marks.filter(({ note }) => note in drawing.geometry.notes) })));
   return `<!doctype html><html data-light="day"><head><style>${stylesText()}
-body { overflow: visible; } #root { display: block; padding: 24px 60px; } .row { width: 1000px; } .row svg { width: 100%; height: auto; }</style></head><body><div id="root">${renderToStaticMarkup(createElement('main', null, createElement(Glyphs, { glyphs }), ...rows))}</div></body></html>`;
+body { overflow: visible; } #root { display: block; padding: 24px 60px; } .row { width: 1000px; } .row svg { width: 100%; height: auto; }</style></head><body><div id="root">${renderToStaticMarkup(createElement('main', null, ...rows))}</div></body></html>`;
 }

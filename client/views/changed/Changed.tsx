@@ -11,7 +11,6 @@ import { Ledge } from '../../ui/Ledge.tsx';
 import { usePlaceKeys } from '../../ui/usePlaceKeys.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
-import { Glyphs } from '../stand/Glyphs.tsx';
 import { inked, pencilled } from '../stand/shownMarks.ts';
 import { namesOf, olderMeasures } from './names.ts';
 import { PlaceRow, type Doing } from './PlaceRow.tsx';
@@ -114,7 +113,6 @@ export function Changed({ place, view, carried, texts, again }: Props): ReactNod
   const sub = isOpen ? (note && where ? words.changed.onto(names.after.note(note), words.inMeasures(names.after.measure(where), names.after.measure(where))) : words.changed.noPlace) : null;
   return (
     <>
-      <Glyphs glyphs={{ ...engravings.before.engraved.glyphs, ...engravings.after.engraved.glyphs }} />
       <main className="pages changed" ref={page} tabIndex={-1}>
         <Head left={words.changed.title(view.part.name)} middle={view.work.title} right={words.changed.from(carried.fileName)} />
         {places.map((one, i) => (

@@ -6,7 +6,6 @@ import { UNITS } from '../../../core/engraving/geometry.ts';
 import { useEngraving } from '../../engraving/useEngraving.ts';
 import { indexPart } from '../../library/partIndex.ts';
 import { words } from '../../words/words.ts';
-import { Glyphs } from '../stand/Glyphs.tsx';
 import { MeasurePair } from './MeasurePair.tsx';
 import { snippetsOf } from './snippets.ts';
 
@@ -30,8 +29,7 @@ export function Differences({ part, text, width, spacing, changes, before, after
   if (!changes.length) return <p className="none">{words.revisions.none}</p>;
   return (
     <div className="pairs">
-      <Glyphs glyphs={engraved.glyphs} />
-      <svg width="0" height="0" className="glyphs" aria-hidden="true">
+      <svg width="0" height="0" className="drawn-once" aria-hidden="true">
         <defs>
           {shown.map((system) => (
             <g key={system} id={`state-line-${system}`} className="sys" transform={`scale(${1 / UNITS})`} dangerouslySetInnerHTML={{ __html: engraved.systems[system]?.drawing?.inner ?? '' }} />

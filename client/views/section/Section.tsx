@@ -23,7 +23,6 @@ import { useWindowSize } from '../../ui/useWindowSize.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
 import { words } from '../../words/words.ts';
 import { EmptyStaff } from '../stand/EmptyStaff.tsx';
-import { Glyphs } from '../stand/Glyphs.tsx';
 import { ChangesTable } from './ChangesTable.tsx';
 import { findingPlaces } from './findingPlaces.ts';
 import { changesOf } from './lanes.ts';
@@ -98,7 +97,6 @@ export function Section({ opened, section, text, place, again }: { opened: Opene
   const planWords = <PlanWords plan={plan} name={name} mayTake={mayTake} onTake={take} onLeave={leave} />;
   return (
     <>
-      <Glyphs glyphs={engraved.glyphs} />
       <main className="pages section-place" ref={shown}>
         <Head left={view.part.name} middle={passage ? (planned ? words.plan.planned : words.section.staggered)(view.work.title, where) : view.work.title} right={words.section.size(Math.ceil(seats.length / 2), seats.length)} />
         {passage ? (

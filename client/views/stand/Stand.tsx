@@ -9,7 +9,6 @@ import { Head } from '../../ui/Head.tsx';
 import { useAfterPaint } from '../../ui/useAfterPaint.ts';
 import { words } from '../../words/words.ts';
 import { perform } from './commands.ts';
-import { Glyphs } from './Glyphs.tsx';
 import { Paper } from './paper/Paper.tsx';
 import { Sheets } from './paper/Sheets.tsx';
 import { usePaper } from './paper/usePaper.ts';
@@ -91,7 +90,6 @@ export function Stand({ opened, text, place, lies }: { opened: OpenedPart; text:
   const seat = desk.caret.seat === 'all' ? words.seat.all : words.seat.one(desk.caret.seat);
   return (
     <>
-      <Glyphs glyphs={engraved.glyphs} />
       <main className={lie.form === 'paper' ? 'pages as-printed' : 'pages'} ref={pages} style={{ '--sp': `${sp}px` } as CSSProperties}>
         <Head left={view.part.name} middle={view.work.title} right={[seat, people ? words.here(present, people) : ''].filter(Boolean).join(' · ')} />
         <StandPages desk={desk} engraved={engraved} width={music} paper={lie.form === 'paper'} underneath={underneath} />

@@ -3,7 +3,7 @@ import { engraving } from '../../../client/engraving/engraving.ts';
 import type { FromEngraver, ToEngraver } from '../../../client/engraving/messages.ts';
 import type { EngravedSystem } from '../../../core/engraving/geometry.ts';
 
-const DRAWING: EngravedSystem = { inner: '', glyphs: {}, geometry: { width: 1, height: 1, top: 0, bottom: 1, measures: [], notes: {}, near: [], high: [], low: [] } };
+const DRAWING: EngravedSystem = { inner: '', geometry: { width: 1, height: 1, top: 0, bottom: 1, measures: [], notes: {}, near: [], high: [], low: [] } };
 
 /** Stands for the worker: what it is asked is kept, and it answers when told to. */
 class Asked {

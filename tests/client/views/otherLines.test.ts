@@ -6,7 +6,7 @@ import { laidUnder, otherLines } from '../../../client/views/stand/otherLines.ts
 function line(first: number, last: number): { first: number; last: number; drawing: EngravedSystem } {
   const measures = Array.from({ length: last - first + 1 }, (_, i) => ({ ordinal: first + i, x0: i === 0 ? 0 : 8 + i * 40, x1: 48 + i * 40 }));
   const geometry = { width: 48 + (last - first) * 40, height: 12, top: 0, bottom: 4, measures, notes: {}, near: [], high: [], low: [] };
-  return { first, last, drawing: { inner: '', glyphs: {}, geometry } };
+  return { first, last, drawing: { inner: '', geometry } };
 }
 
 const systems = [line(1, 4), line(5, 8), { first: 9, last: 12, drawing: null }, line(13, 14)];

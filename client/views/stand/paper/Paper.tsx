@@ -2,7 +2,6 @@ import { useEffect, useMemo, useRef, type ReactNode } from 'react';
 import { PAPER } from '../../../engraving/sizes.ts';
 import { useEngraving } from '../../../engraving/useEngraving.ts';
 import type { Desk } from '../desk.ts';
-import { Glyphs } from '../Glyphs.tsx';
 import { measureName } from '../sentence.ts';
 import { inked, pencilled } from '../shownMarks.ts';
 import { PaperSystem } from './PaperSystem.tsx';
@@ -23,7 +22,6 @@ export function Paper({ desk, text, onLaid }: { desk: Desk; text: string; onLaid
   }, [whole, onLaid]);
   return (
     <section className="on-paper" aria-hidden="true">
-      <Glyphs glyphs={engraved.glyphs} />
       <header>
         <b>{desk.view.part.name}</b>
         <i>{desk.view.work.title}</i>
