@@ -70,6 +70,8 @@ describe('what a section has settled', PATIENT, () => {
     expect(await settings()).toMatchObject({ openStrings: 'avoided', togetherShare: 0.25, bowSeconds: { pp: 12, ff: 3.2 } });
     await player.waitForFunction(() => (document.querySelector('.settled input[value="avoided"]') as HTMLInputElement).checked);
     expect(await player.getByLabel('seconds a bow lasts at ff').inputValue()).toBe('3.2');
+    // The principal's own form is written anew with what was kept.
+    await expect.poll(() => principal.getByRole('button', { name: 'back to the usual' }).isEnabled()).toBe(true);
   });
 
   it('is not sent while a bow lasts no time at all', async () => {

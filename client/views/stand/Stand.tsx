@@ -2,7 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, type CSSProperties, type Dispa
 import type { EngravingSnapshot, EngravingStore } from '../../engraving/engraving.ts';
 import { useFolderOf } from '../../library/useFolderOf.ts';
 import type { OpenedPart } from '../../library/usePartSession.ts';
-import { go, type Place } from '../../router.ts';
+import { addressOf, go, type Place } from '../../router.ts';
 import type { Command } from '../../tools/keys.ts';
 import type { View, ViewAction } from '../../tools/view/reducer.ts';
 import { Head } from '../../ui/Head.tsx';
@@ -78,7 +78,8 @@ export function Stand({ opened, text, place, lies }: { opened: OpenedPart; text:
 
   const here = desk.caret.at === null ? null : (desk.facts.notes.get(desk.caret.at) ?? null);
   useAfterPaint(useCallback(() => {
-    if (here !== null) go({ at: 'stand', part: view.id, measure: here }, { replace: true });
+    // Whoever has gone to another place meanwhile stays there.
+    if (here !== null && location.pathname === addressOf({ at: 'stand', part: view.id, measure: null })) go({ at: 'stand', part: view.id, measure: here }, { replace: true });
   }, [here, view.id]));
   const nearest = useMemo(() => engraved.systems.findIndex(({ first, last }) => here !== null && first <= here && here <= last), [engraved.systems, here]);
   useEffect(() => {
