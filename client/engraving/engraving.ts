@@ -23,7 +23,8 @@ export interface EngravingStore {
   close(): void;
 }
 
-const EMPTY: EngravingSnapshot = { systems: [], ranges: [], drawn: 0, whole: false, failed: null };
+/** Before anything is engraved. */
+export const EMPTY: EngravingSnapshot = { systems: [], ranges: [], drawn: 0, whole: false, failed: null };
 
 const isSame = (a: Layout, b: Layout): boolean => a.text === b.text && a.width === b.width && a.spacing === b.spacing && a.oneLine === b.oneLine;
 

@@ -1,8 +1,6 @@
 import { startTransition, useEffect, useState } from 'react';
-import { engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
+import { EMPTY, engraving, type EngravingSnapshot, type EngravingStore } from './engraving.ts';
 import { takeEngraver } from './worker.ts';
-
-const NOTHING: EngravingSnapshot = { systems: [], ranges: [], drawn: 0, whole: false, failed: null };
 
 function addMusicFont(base64: string): void {
   const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
@@ -15,7 +13,7 @@ function addMusicFont(base64: string): void {
  */
 export function useEngraving(text: string | null, width: number, spacing: number, oneLine = false): { store: EngravingStore | null; engraved: EngravingSnapshot } {
   const [store, setStore] = useState<EngravingStore | null>(null);
-  const [engraved, setEngraved] = useState(NOTHING);
+  const [engraved, setEngraved] = useState(EMPTY);
   const wanted = text !== null;
   useEffect(() => {
     if (!wanted) return;
@@ -29,7 +27,7 @@ export function useEngraving(text: string | null, width: number, spacing: number
     return () => {
       stop();
       setStore(null);
-      setEngraved(NOTHING);
+      setEngraved(EMPTY);
       opened.close();
     };
   }, [wanted]);

@@ -1,4 +1,4 @@
-import type { Reader } from '../../core/print/copy.ts';
+import type { CopyMarks, Reader } from '../../core/print/copy.ts';
 import type { Fingerings } from '../../core/print/fingerings.ts';
 import type { MarginsName } from '../../core/print/margins.ts';
 import type { PaperName } from '../../core/print/paper.ts';
@@ -6,13 +6,10 @@ import { send } from './http.ts';
 
 export const FORMS = ['pdf', 'musicxml', 'mxl', 'mei', 'svg'] as const;
 
-export const MARKS = ['agreed', 'none'] as const;
-
 export interface PrintsAsked {
   copies: { part: string; for: Reader[] }[];
   form: (typeof FORMS)[number];
-  /** The section's, or none: a clean copy. */
-  marks: (typeof MARKS)[number];
+  marks: CopyMarks;
   paper: PaperName;
   margins: MarginsName;
   /** Millimetres. */

@@ -21,6 +21,11 @@ export function isOutside(seat: SeatId): boolean {
   return seat.endsWith('o');
 }
 
+/** Whether only inside players are meant, whose own marks stand below the staff. Example: of ["1i", "2i"] true, of ["1o", "1i"] and of everybody false. */
+export function isInsideAlone(seats: Seats): boolean {
+  return seats !== 'all' && !seats.some(isOutside);
+}
+
 /** The other seat of the same desk. Example: `partnerOf("3i")` is "3o". */
 export function partnerOf(seat: SeatId): SeatId {
   return `${deskOf(seat)}${isOutside(seat) ? 'i' : 'o'}`;

@@ -1,6 +1,6 @@
 import { type Mark, slotKey } from '../music/mark.ts';
 import type { Part } from '../music/part.ts';
-import { isOutside } from '../music/seat.ts';
+import { isInsideAlone } from '../music/seat.ts';
 import { Additions } from './additions.ts';
 import { escaped } from './escape.ts';
 import type { DocumentFault } from './fault.ts';
@@ -60,9 +60,10 @@ function addPart(source: ReadPart, { ids, marks, part }: MarkedPart, hide: boole
   const places = placesOf(ids ?? source.part, source.part, order);
   if (!places) return { code: 'NOT_ITS_SOURCE', text: `The stored part "${part}" does not match its document. Import the document again.`, part };
   const slurs = new SlurMarks(order, pairNumberedSlurs(source.part.measures));
-  const latest = new Map(marks.map((mark) => [`${mark.note} ${slotKey(mark.value)} ${sideOf(mark)}`, mark]));
+  const slotOn = ({ note, value }: Mark): string => `${note} ${slotKey(value)}`;
+  const latest = new Map(marks.map((mark) => [`${slotOn(mark)} ${sideOf(mark)}`, mark]));
   const inSlot = new Map<string, number>();
-  for (const { note, value } of latest.values()) inSlot.set(`${note} ${slotKey(value)}`, (inSlot.get(`${note} ${slotKey(value)}`) ?? 0) + 1);
+  for (const mark of latest.values()) inSlot.set(slotOn(mark), (inSlot.get(slotOn(mark)) ?? 0) + 1);
   for (const mark of latest.values()) {
     const { note, value } = mark;
     const side = sideOf(mark);
@@ -72,7 +73,7 @@ function addPart(source: ReadPart, { ids, marks, part }: MarkedPart, hide: boole
     const addition = additions.at(element);
     if (hide) {
       const { said, elements } = supersededBy(value, element);
-      if (said && inSlot.get(`${note} ${slotKey(value)}`) === 1) continue;
+      if (said && inSlot.get(slotOn(mark)) === 1) continue;
       for (const printed of elements) addition.hiddenTechnical.add(printed);
     }
     addition.technical.push(...technicalXml(value, side));
@@ -87,7 +88,7 @@ function addPart(source: ReadPart, { ids, marks, part }: MarkedPart, hide: boole
 /** On which side of the staff a mark stands that is for some seats alone: inside players read below. Of no side where it is for everybody. */
 function sideOf({ seats = 'all' }: Mark): Side {
   if (seats === 'all') return null;
-  return seats.some(isOutside) ? 'above' : 'below';
+  return isInsideAlone(seats) ? 'below' : 'above';
 }
 
 /** Where each note id stands in the document: same measure, same place in it. Undefined when the two do not have the same shape. */

@@ -8,6 +8,10 @@ import type { SeatedMark } from './fingerings.ts';
 export const Reader = z.union([z.literal('section'), SeatId, z.string().regex(/^[1-9][0-9]?$/)]);
 export type Reader = z.infer<typeof Reader>;
 
+/** Which marks are on a copy: the section's, or none, so that it is as clean as the print. */
+export const CopyMarks = z.enum(['agreed', 'none']);
+export type CopyMarks = z.infer<typeof CopyMarks>;
+
 const isSeat = (reader: Reader): boolean => SeatId.safeParse(reader).success;
 
 /** Seats of a section that read this copy; empty where the section has no such seat or desk. Example: `readersOf('2', seatsFor(3))` is ["2o"]. */

@@ -4,6 +4,7 @@ import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, Seen
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
+import { CopyMarks } from '../../core/print/copy.ts';
 import { Fingerings } from '../../core/print/fingerings.ts';
 import { MarginsName } from '../../core/print/margins.ts';
 import { PaperName } from '../../core/print/paper.ts';
@@ -62,7 +63,7 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/parts/{part}/carried/engraving', summary: 'The part as it was before, as MusicXML for the engraver.', query: { revision: [] }, answers: MUSICXML },
   { method: 'get', path: '/api/parts/{part}/source', summary: 'The document as it was uploaded, byte for byte.', answers: 'application/octet-stream' },
   { method: 'get', path: '/api/parts/{part}/export', summary: 'The source document with the marks in force merged in, for the section or one seat.', query: { for: [], form: ['musicxml', 'mxl'] }, answers: MUSICXML },
-  { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], marks: ['agreed', 'none'], paper: PaperName.options, margins: MarginsName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },
+  { method: 'get', path: '/api/parts/{part}/print', summary: 'The part with its marks on pages, for the section, a desk ("3") or a seat ("3i"); SVG of several pages as a zip.', query: { for: [], form: ['pdf', 'svg', 'mei'], marks: CopyMarks.options, paper: PaperName.options, margins: MarginsName.options, staff: [], fingerings: Fingerings.options }, answers: 'application/pdf' },
   { method: 'post', path: '/api/works/{work}/prints', summary: 'Several parts, each for several readers, as a zip; what cannot be printed is said in it.', body: PrintsAsked, answers: 'application/zip' },
   { method: 'get', path: '/api/parts/{part}/changes', summary: 'What was inked in: measure, what, who, when, why.', query: { form: ['csv', 'text'] }, answers: 'text/csv' },
   { method: 'get', path: '/api/parts/{part}/revisions', summary: 'The states of a part worth going back to: ink changed, a stage was reached.' },

@@ -1,6 +1,6 @@
 import { byNote, type Mark } from '../../core/music/mark.ts';
 import { markWords } from '../../core/music/markWords.ts';
-import { isOutside } from '../../core/music/seat.ts';
+import { isInsideAlone } from '../../core/music/seat.ts';
 import type { EngravingDocument } from '../../core/musicxml/engravingDocument.ts';
 import { mergedText } from './mergedText.ts';
 import type { PrintOrder } from './order.ts';
@@ -8,7 +8,7 @@ import type { PrintOrder } from './order.ts';
 const STRINGS = ['I', 'II', 'III', 'IV'];
 
 /** For inside players alone: such a mark stands below the staff. */
-const isInside = ({ seats = 'all' }: Mark): boolean => seats !== 'all' && !seats.some(isOutside);
+const isInside = ({ seats = 'all' }: Mark): boolean => isInsideAlone(seats);
 
 /** Engravers turn a bow sign below the staff upside down, so an inside player's own bow is said in words. */
 const isBowBelow = (mark: Mark): boolean => mark.value.kind === 'bow' && isInside(mark);

@@ -1,6 +1,6 @@
 import type { ShownMark } from '../../core/engraving/marks/placeMarks.ts';
 import type { Note, Part } from '../../core/music/part.ts';
-import { isOutside } from '../../core/music/seat.ts';
+import { isInsideAlone } from '../../core/music/seat.ts';
 import { shareOfNote } from '../../core/music/shareOfNote.ts';
 import { isInTheMusic } from './markedText.ts';
 import type { PrintOrder } from './order.ts';
@@ -12,7 +12,6 @@ export function shownMarks(part: Part, marks: PrintOrder['marks']): ShownMark[] 
     const note = notes.get(mark.note);
     if (!note || isInTheMusic(mark)) return [];
     const share = mark.value.kind === 'change' ? shareOfNote(mark.value.after, note) : 0;
-    const below = mark.seats !== 'all' && !mark.seats.some(isOutside);
-    return [{ note: mark.note, value: mark.value, seats: mark.seats, state: 'adopted', ...(share > 0 ? { share } : {}), ...(below ? { below } : {}) }];
+    return [{ note: mark.note, value: mark.value, seats: mark.seats, state: 'adopted', ...(share > 0 ? { share } : {}), ...(isInsideAlone(mark.seats) ? { below: true } : {}) }];
   });
 }

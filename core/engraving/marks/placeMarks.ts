@@ -1,5 +1,5 @@
 import { isOfTheBow, type MarkValue } from '../../music/mark.ts';
-import { isOutside, type Seats } from '../../music/seat.ts';
+import { isInsideAlone, type Seats } from '../../music/seat.ts';
 import type { Geometry } from '../geometry.ts';
 import { halfWidthOf, heightOf, type Stroke } from './figures.ts';
 import { glyphsOf, type Glyph } from './glyphOf.ts';
@@ -70,7 +70,7 @@ export function markName(value: MarkValue): string {
 /** Inside players' own fingerings stand below, everything about the bow above. */
 function isBelow({ value, seats, below }: ShownMark): boolean {
   if (below) return true;
-  return seats !== 'all' && !seats.some(isOutside) && !isOfTheBow(value);
+  return isInsideAlone(seats) && !isOfTheBow(value);
 }
 
 function endOf(note: string, geometry: Geometry): number {

@@ -32,7 +32,6 @@ export interface CarriedMarks {
   measures: number[];
 }
 
-
 const measureOf = (part: Part): Map<string, number> => new Map(part.measures.flatMap(({ ordinal, notes }) => notes.map(({ id }): [string, number] => [id, ordinal])));
 
 /**

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { marksOnCopy, Reader, readersOf, readerWords } from '../../../core/print/copy.ts';
+import { CopyMarks, marksOnCopy, Reader, readersOf, readerWords } from '../../../core/print/copy.ts';
 import { Fingerings } from '../../../core/print/fingerings.ts';
 import { MarginsName } from '../../../core/print/margins.ts';
 import { PaperName, STAFF } from '../../../core/print/paper.ts';
@@ -8,10 +8,7 @@ import type { Deps } from '../deps.ts';
 import type { MarkedPart } from '../markedPart.ts';
 import { trouble } from '../trouble.ts';
 
-/** Which marks are on a copy: the section's, or none, so that it is as clean as the print. */
-const MarksAsked = z.enum(['agreed', 'none']);
-
-const LOOK = { marks: MarksAsked.default('agreed'), paper: PaperName.default('a4'), margins: MarginsName.default('usual'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
+const LOOK = { marks: CopyMarks.default('agreed'), paper: PaperName.default('a4'), margins: MarginsName.default('usual'), staff: z.coerce.number().default(STAFF.usual), fingerings: Fingerings.default('all') };
 
 /** How one copy is asked for in an address. */
 export const PrintAsked = z.object({ for: Reader.default('section'), form: z.enum(['pdf', 'svg', 'mei']).default('pdf'), ...LOOK });
@@ -23,7 +20,7 @@ export const PrintsAsked = z.object({
   ...LOOK,
 });
 
-type Look = Pick<PrintOrder, 'paper' | 'margins' | 'staff' | 'fingerings'> & { marks: z.infer<typeof MarksAsked> };
+type Look = Pick<PrintOrder, 'paper' | 'margins' | 'staff' | 'fingerings'> & { marks: CopyMarks };
 
 /** A copy before it is said in which form it is made. */
 export type OrderedCopy = Omit<PrintOrder, 'form'>;

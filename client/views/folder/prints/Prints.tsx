@@ -1,10 +1,11 @@
 import { useId, useState, type FormEvent, type ReactNode } from 'react';
 import { seatsOf } from '../../../../core/agreement/seating.ts';
 import type { SectionView, WorkView } from '../../../../core/agreement/wire/http.ts';
+import { CopyMarks } from '../../../../core/print/copy.ts';
 import { Fingerings } from '../../../../core/print/fingerings.ts';
 import { MarginsName } from '../../../../core/print/margins.ts';
 import { PaperName, STAFF } from '../../../../core/print/paper.ts';
-import { FORMS, MARKS, type PrintsAsked } from '../../../library/prints.ts';
+import { FORMS, type PrintsAsked } from '../../../library/prints.ts';
 import { Choice } from '../../../ui/Choice.tsx';
 import { words } from '../../../words/words.ts';
 import { GrowingStaff } from '../GrowingStaff.tsx';
@@ -60,7 +61,7 @@ export function Prints({ work, parts, inHand, sections, say }: Props): ReactNode
           <p className="chosen-line"><Choice label={words.prints.paper} name="paper" options={options(PaperName.options, words.prints.papers)} first="a4" /></p>
           <p className="chosen-line"><Choice label={words.prints.margins} name="margins" options={options(MarginsName.options, words.prints.edges)} first="usual" /></p>
           <p className="chosen-line"><Choice label={words.prints.staff} name="staff" options={STAVES.map((mm) => ({ value: String(mm), word: words.prints.millimetres(mm) }))} first={String(STAFF.usual)} /></p>
-          <p className="chosen-line"><Choice label={words.prints.marks} name="marks" options={options(MARKS, words.prints.marked)} first="agreed" /></p>
+          <p className="chosen-line"><Choice label={words.prints.marks} name="marks" options={options(CopyMarks.options, words.prints.marked)} first="agreed" /></p>
           <p className="chosen-line"><Choice label={words.prints.fingerings} name="fingerings" options={options(Fingerings.options, words.prints.figures)} first="all" /></p>
         </div>
         {making ? (

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, type ReactNode } from 'react';
 import type { Offer } from '../../../fingering/messages.ts';
 import type { EngravedSystem } from '../../../../core/engraving/geometry.ts';
+import type { ShownMark } from '../../../../core/engraving/marks/placeMarks.ts';
 import { selected } from '../../../tools/caret/reducer.ts';
 import { Fold } from '../../../ui/Fold.tsx';
 import { words } from '../../../words/words.ts';
@@ -42,12 +43,10 @@ function Facts({ offer, letter }: { offer: Offer; letter: string }): ReactNode {
   );
 }
 
-function Whole({ desk, offer, letter, index, drawing, reach, others }: Omit<Props, 'systemId'>): ReactNode {
+function Whole({ desk, offer, letter, index, drawing, reach, others, marks, inHand }: Omit<Props, 'systemId'> & { marks: readonly ShownMark[]; inHand: readonly string[] }): ReactNode {
   const name = words.offers.label(letter);
   const least = Math.min(...(desk.offers.found?.offers ?? [offer]).map(({ cost }) => cost));
   const setting = useMemo(() => ({ told: toldIn(offer), range: handRange(offer.path) }), [offer]);
-  const inHand = selected(desk.caret, desk.walk.ids);
-  const marks = pencilled(offer.marks, 'all', desk.inForce, desk.index);
   const hand = (geometry: EngravedSystem['geometry']): ReactNode => (
     <HandPicture path={offer.path} geometry={geometry} inHand={inHand} label={`${words.offers.picture(name)} ${offer.totals}`} setting={setting} onNote={(note) => desk.move({ type: 'put', at: note })} />
   );
@@ -105,6 +104,8 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
   const several = (found?.offers.length ?? 0) > 1;
   const chosen = desk.offers.chosen === index;
   const label = words.offers.label(letter);
+  const inHand = selected(desk.caret, desk.walk.ids);
+  const marks = pencilled(offer.marks, 'all', desk.inForce, desk.index);
   const row = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // The first one hangs under the line already brought into view.
@@ -114,8 +115,8 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
     <>
       <div className="slip-row" data-offer={letter} ref={row}>
         <Slip
-          id={`offer-${index}`} label={label} systemId={systemId} drawing={drawing} reach={reach} selected={selected(desk.caret, desk.walk.ids)} chosen={chosen}
-          marks={pencilled(offer.marks, 'all', desk.inForce, desk.index)} onChoose={() => desk.offers.choose(index)}
+          id={`offer-${index}`} label={label} systemId={systemId} drawing={drawing} reach={reach} selected={inHand} chosen={chosen}
+          marks={marks} onChoose={() => desk.offers.choose(index)}
         />
         <article className={chosen ? 'facts chosen' : 'facts'} aria-label={label} aria-current={chosen || undefined} onClick={() => desk.offers.choose(index)}>
           <Facts offer={offer} letter={letter} />
@@ -137,7 +138,7 @@ export function OfferSlip({ desk, offer, letter, index, systemId, drawing, reach
           </p>
         </article>
       </div>
-      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} index={index} drawing={drawing} reach={reach} others={others} /> : null}
+      {chosen && !sides ? <Whole desk={desk} offer={offer} letter={letter} index={index} drawing={drawing} reach={reach} others={others} marks={marks} inHand={inHand} /> : null}
     </>
   );
 }
