@@ -1,7 +1,8 @@
 import { networkInterfaces } from 'node:os';
+import type { Hall } from './halls.ts';
 import { makeSignInLink } from './http/tokens.ts';
 import type { Settings } from './settings.ts';
-import type { Store } from './store/store.ts';
+import type { Door, EnsembleName } from './store/door.ts';
 
 const EVERYWHERE = new Set(['0.0.0.0', '::']);
 const named = (host: string): string => (host.includes(':') ? `[${host}]` : host);
@@ -14,8 +15,15 @@ export function addresses({ host, origin }: Pick<Settings, 'host' | 'origin'>, p
   return [`http://127.0.0.1:${port}`, ...house.map((net) => `http://${net.address}:${port}`)];
 }
 
-/** A way in for the librarian; the first start makes one. */
-export async function librarianLink(store: Store, address: string, now: Date): Promise<{ role: string; name: string; url: string }> {
+/** The ensemble that came first; the first start makes one, for its librarian to name. */
+export async function firstEnsemble(door: Door): Promise<EnsembleName> {
+  const [first] = await door.ensembles();
+  // Of several servers that start at once, one makes it and the others find it.
+  return first ?? (await door.addEnsemble('Our ensemble')) ?? (await door.ensembles())[0]!;
+}
+
+/** A way in for an ensemble's librarian; where there is none yet, somebody is made one. */
+export async function librarianLink(door: Door, { ensemble, store }: Hall, address: string, now: Date): Promise<{ role: string; name: string; url: string }> {
   const person = (await store.people.all()).find((one) => one.librarian) ?? (await store.people.add('Librarian', true));
-  return { role: 'librarian', name: person.name, url: await makeSignInLink(store, address, person.id, now) };
+  return { role: 'librarian', name: person.name, url: await makeSignInLink(door, address, person.id, ensemble, now) };
 }

@@ -6,5 +6,7 @@ export const DATABASE = 'bowline';
 export const BOOTSTRAP = 'bowline_bootstrap';
 /** Owns the tables: migrations. */
 export const OWNER = 'bowline_owner';
-/** What the server works as: it may add to the log, never change or remove a row of it. */
+/** As whom the server reaches what an ensemble keeps: one ensemble at a time; it may add to the log, never change or remove a row of it. */
 export const APP = 'bowline_app';
+/** As whom it looks who there is and how they come in: it reaches no music. */
+export const DOOR = 'bowline_door';

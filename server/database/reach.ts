@@ -4,7 +4,7 @@ import { findBinaries } from './binaries.ts';
 import { startCluster } from './cluster.ts';
 import { DATABASE, OWNER, type Connection } from './connection.ts';
 import { holds, lockFolder } from './folderLock.ts';
-import { createDatabase, grantToApp } from './roles.ts';
+import { createDatabase, grantToServer } from './roles.ts';
 import { chooseRunAs } from './runAs.ts';
 import { SOCKET_PORT, socketFolder } from './socketFolder.ts';
 import { Unstartable } from './unstartable.ts';
@@ -34,7 +34,7 @@ export async function reachDatabase({ databaseUrl, data }: { databaseUrl: string
     const owner = cluster.connection(OWNER, DATABASE);
     return {
       owner,
-      grant: () => grantToApp(owner),
+      grant: () => grantToServer(owner),
       async close() {
         await cluster.stop();
         unlock();

@@ -1,25 +1,40 @@
 import pg from 'pg';
-import { APP, BOOTSTRAP, type Connection, DATABASE, OWNER } from './connection.ts';
 import type { Cluster } from './cluster.ts';
+import { APP, BOOTSTRAP, type Connection, DATABASE, DOOR, OWNER } from './connection.ts';
+import { GRANTS } from './grants.ts';
 
-/** The database and the two roles that enter it; nothing happens where they are there already. */
+/** The database and the roles that enter it; nothing happens where they are there already. */
 export async function createDatabase(cluster: Cluster, database = DATABASE): Promise<void> {
   await as(cluster.connection(BOOTSTRAP, 'postgres'), async (client) => {
-    for (const role of [OWNER, APP]) {
-      const { rowCount } = await client.query('select 1 from pg_roles where rolname = $1', [role]);
-      if (!rowCount) await client.query(`create role ${role} login nosuperuser nobypassrls nocreatedb nocreaterole`);
+    for (const role of [OWNER, APP, DOOR]) {
+      const { rows } = await client.query<{ login: boolean }>('select rolcanlogin as login from pg_roles where rolname = $1', [role]);
+      if (!rows[0]) await client.query(`create role ${role} login nosuperuser nobypassrls nocreatedb nocreaterole`);
+      else if (!rows[0].login) await client.query(`alter role ${role} login`);
     }
     const { rowCount } = await client.query('select 1 from pg_database where datname = $1', [database]);
     if (!rowCount) await client.query(`create database ${database} owner ${OWNER}`);
   });
 }
 
-/** What the server may do. The log and what was refused can be read and added to, nothing else. */
-export async function grantToApp(owner: Connection): Promise<void> {
+/** What the server may do: what the table of grants says, and nothing that it does not say. */
+export async function grantToServer(owner: Connection): Promise<void> {
   await as(owner, async (client) => {
-    await client.query(`grant select, insert, update, delete on all tables in schema public to ${APP}`);
-    await client.query(`revoke update, delete on operation, refused_operation, edition, _prisma_migrations from ${APP}`);
-    await client.query(`revoke insert on _prisma_migrations from ${APP}`);
+    await client.query('begin');
+    // Several servers may start at once, and a grant changes rows that they share.
+    await client.query('select pg_advisory_xact_lock(4640019)');
+    for (const role of [APP, DOOR]) await client.query(`revoke all on all tables in schema public from ${role}`);
+    for (const { table, role, may } of GRANTS) await client.query(`grant ${may} on "${table}" to ${role}`);
+    await client.query('commit');
+  });
+}
+
+/** Lets the role of a named database act as the two that the server works as. */
+export async function letActAs(owner: Connection): Promise<void> {
+  await as(owner, async (client) => {
+    for (const role of [APP, DOOR]) {
+      const { rows } = await client.query<{ may: boolean }>("select pg_has_role(current_user, $1, 'set') as may", [role]);
+      if (!rows[0]!.may) await client.query(`grant ${role} to current_user`);
+    }
   });
 }
 

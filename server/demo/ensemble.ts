@@ -11,7 +11,9 @@ export const LIBRARIAN = 'Agnes Whitlow';
 export const PRINCIPAL = 'Ilse Tarnow';
 export const PARTNER = 'Marek Dvorsin';
 
-/** The Varnholm Strings. Everybody in them is invented. */
+export const DEMO_ENSEMBLE = 'Varnholm Strings';
+
+/** Everybody in them is invented. */
 export const ENSEMBLE: DemoSection[] = [
   {
     name: 'Violin I', instrument: 'violin',

@@ -1,16 +1,20 @@
 import type * as documents from '../jobs/documents.ts';
+import type { Hall } from '../halls.ts';
 import type { lookThrough } from '../jobs/lookThrough.ts';
-import type { Authority } from '../operations/authority.ts';
 import type { Notices } from '../operations/notices.ts';
-import type { Store } from '../store/store.ts';
+import type { Door } from '../store/door.ts';
 
 /** Long work on documents, off the main thread. */
 export type Documents = typeof documents;
 
-/** What the two faces need. Everything is given, so that an app can be built without listening and with any store. */
+/** What the two faces need for all ensembles. Everything is given, so that an app can be built without listening and with any store. */
 export interface Deps {
-  store: Store;
-  authority: Authority;
+  /** Who there is and how they come in. */
+  door: Door;
+  /** What one ensemble has of its own. */
+  hall: (ensemble: string) => Hall;
+  /** Throws when what is kept cannot be reached now. */
+  ping: () => Promise<void>;
   notices: Notices;
   documents: Documents;
   lookThrough: typeof lookThrough;
@@ -24,3 +28,6 @@ export interface Deps {
   /** Gets a line for whoever runs the server. */
   log: (line: string, context?: unknown) => void;
 }
+
+/** The same with one ensemble's hall. */
+export type InHall = Deps & Hall;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
@@ -30,6 +30,7 @@ const ROUTES: Route[] = [
   { method: 'post', path: '/api/sign-out', summary: 'Ends this sign-in and its live connections.' },
   { method: 'get', path: '/api/me', summary: 'Who is signed in, and where they sit.' },
   { method: 'get', path: '/api/me/hand', summary: 'Your own hand, which nobody else can read; null where you have told nothing.' },
+  { method: 'put', path: '/api/me/ensemble', summary: 'Lays another of my ensembles open.', body: LookIntoBody },
   { method: 'put', path: '/api/me/hand', summary: 'Keeps your own hand, for you alone.', body: HandBody },
   { method: 'delete', path: '/api/me/hand', summary: 'Forgets your hand.' },
   { method: 'get', path: '/api/me/waiting', summary: 'What waits for you over all parts of your sections: votes, talk that names you, your slips, decisions since you were there.' },

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { ImportAnswer, Trouble } from '../../core/agreement/wire/http.ts';
 import { isUnderWay, type ImportView } from '../../core/agreement/wire/imports.ts';
+import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
 import { AWAY } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
@@ -22,6 +23,8 @@ export interface ImportOrder {
   target: string;
   files: readonly Spooled[];
   by: string;
+  /** Whose shelf they are laid on. */
+  hall: Hall;
 }
 
 export type Outcome = { ok: true; answer: ImportAnswer } | { ok: false; status: number; trouble: Trouble };
@@ -31,10 +34,10 @@ export interface Imports {
   /** Begins an import, or sets it behind those that wait. */
   ask(order: ImportOrder): { view: ImportView; ended: Promise<Outcome> };
   /** Those under way and those of the last day, in the order they came. */
-  views(): ImportView[];
-  view(id: string): ImportView | null;
+  views(ensemble: string): ImportView[];
+  view(ensemble: string, id: string): ImportView | null;
   /** Stops an import that is under way, or forgets one that has ended. False where there is none. */
-  leave(id: string): boolean;
+  leave(ensemble: string, id: string): boolean;
   close(): Promise<void>;
 }
 
@@ -45,7 +48,8 @@ const LAY = { work: importWork, parts: importParts, edition: (...[tools, work, [
 export function createImports(deps: Deps): Imports {
   const spool = createSpool();
   const turns = new Turnstile(1);
-  const jobs = new Map<string, { view: ImportView; stop: AbortController }>();
+  const jobs = new Map<string, { ensemble: string; view: ImportView; stop: AbortController }>();
+  const jobOf = (ensemble: string, id: string) => [jobs.get(id)].find((job) => job?.ensemble === ensemble);
 
   function faultOf(id: string, reason: unknown): Exclude<Outcome, { ok: true }> {
     if (isUnavailable(reason)) return { ok: false, status: 503, trouble: AWAY };
@@ -62,12 +66,12 @@ export function createImports(deps: Deps): Imports {
     return 'missing' in laid ? { ok: false, status: 404, trouble: notFound(kind === 'work' ? 'programme' : 'work').body } : { ok: false, status: 422, trouble: laid.trouble };
   }
 
-  async function lay({ kind, target, files, by }: ImportOrder, watch: Watch): Promise<Laid> {
+  async function lay({ kind, target, files, by, hall }: ImportOrder, watch: Watch): Promise<Laid> {
     watch.signal?.throwIfAborted();
     watch.onStep?.('reading');
     const editions: NewEdition[] = [];
     for (const file of files) editions.push({ bytes: await spool.read(file), fileName: file.fileName, by, at: deps.now() });
-    return LAY[kind](deps, target, editions, watch);
+    return LAY[kind]({ store: hall.store, documents: deps.documents }, target, editions, watch);
   }
 
   async function run(order: ImportOrder, view: ImportView, { signal }: AbortController): Promise<Outcome> {
@@ -125,19 +129,19 @@ export function createImports(deps: Deps): Imports {
         at: deps.now().toISOString(),
       };
       const stop = new AbortController();
-      jobs.set(view.id, { view, stop });
+      jobs.set(view.id, { ensemble: order.hall.ensemble, view, stop });
       return { view, ended: run(order, view, stop).then((outcome) => end(view, outcome)) };
     },
 
-    views() {
+    views(ensemble) {
       forgetOld();
-      return [...jobs.values()].map(({ view }) => view);
+      return [...jobs.values()].filter((job) => job.ensemble === ensemble).map(({ view }) => view);
     },
 
-    view: (id) => jobs.get(id)?.view ?? null,
+    view: (ensemble, id) => jobOf(ensemble, id)?.view ?? null,
 
-    leave(id) {
-      const job = jobs.get(id);
+    leave(ensemble, id) {
+      const job = jobOf(ensemble, id);
       if (!job) return false;
       if (isUnderWay(job.view)) job.stop.abort();
       else jobs.delete(id);

@@ -22,7 +22,8 @@ export async function goRound({ store, authority, post, minutes, address, log }:
     if (correspondent.sentAt && now.getTime() - correspondent.sentAt.getTime() < minutes * 60_000) continue;
     const person = await store.people.byId(correspondent.person);
     if (!person) continue;
-    const letter = letterFor(correspondent, await waitingOf({ store, authority }, person, correspondent.known), now, { minutes, address });
+    const programmes = person.deputy ? new Set(await store.people.seatedIn(person.id, now.toISOString().slice(0, 10))) : null;
+    const letter = letterFor(correspondent, await waitingOf({ store, authority }, { ...person, programmes }, correspondent.known), now, { minutes, address });
     if (!letter) continue;
     try {
       await post.send(letter);
@@ -39,11 +40,14 @@ export async function goRound({ store, authority, post, minutes, address, log }:
 /** How often it is looked whether a letter is due, in milliseconds. Chosen, not measured. */
 const LOOK_EVERY = 60_000;
 
-/** Goes round every minute, one round at a time, until stopped. */
-export function startRounds(house: LettersHouse): () => Promise<void> {
+/** Goes round all ensembles every minute, one round at a time, until stopped. */
+export function startRounds({ halls, ...house }: Omit<LettersHouse, 'store' | 'authority'> & { halls: () => Promise<Pick<LettersHouse, 'store' | 'authority'>[]> }): () => Promise<void> {
+  async function goEverywhere(): Promise<void> {
+    for (const { store, authority } of await halls()) await goRound({ ...house, store, authority }, new Date());
+  }
   let under: Promise<unknown> | null = null;
   const timer = setInterval(() => {
-    under ??= goRound(house, new Date())
+    under ??= goEverywhere()
       .catch((reason: unknown) => house.log('A round of letters broke off; the next one goes on.', reason))
       .finally(() => (under = null));
   }, LOOK_EVERY);

@@ -11,16 +11,16 @@ const KEPT = 200;
 export interface Authority {
   submit(part: string, asked: Asked): Promise<Answer | null>;
   current(part: string): Promise<LoadedPart | null>;
-  /** Called with every batch of new rows, in order within a part. */
-  onLogged(listener: (part: string, entries: LogEntry[]) => void): void;
+  /** Nothing is under way. */
+  idle(): boolean;
 }
 
-export function createAuthority(store: Store, now: () => Date = () => new Date()): Authority {
+/** `logged` hears of every batch of new rows, in order within a part. */
+export function createAuthority(store: Store, logged: (part: string, entries: LogEntry[]) => unknown = () => {}, now: () => Date = () => new Date()): Authority {
   const queues = new Map<string, PartQueue>();
-  const listeners: ((part: string, entries: LogEntry[]) => void)[] = [];
 
   function queueOf(part: string): PartQueue {
-    const queue = queues.get(part) ?? createPartQueue(store, part, now, (entries) => listeners.forEach((listener) => listener(part, entries)));
+    const queue = queues.get(part) ?? createPartQueue(store, part, now, (entries) => logged(part, entries));
     // Set again, so that the map runs from the longest unused to the latest.
     queues.delete(part);
     queues.set(part, queue);
@@ -34,6 +34,6 @@ export function createAuthority(store: Store, now: () => Date = () => new Date()
   return {
     submit: (part, asked) => queueOf(part).submit(asked),
     current: (part) => queueOf(part).current(),
-    onLogged: (listener) => void listeners.push(listener),
+    idle: () => [...queues.values()].every((queue) => queue.idle),
   };
 }

@@ -1,5 +1,6 @@
 import type { Trouble, WorkView } from '../../core/agreement/wire/http.ts';
 import type { PartTally, PieceCheck, PieceFinding } from '../../core/agreement/wire/piece.ts';
+import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
 import { incidentName } from '../http/incident.ts';
 import { Exhausted } from '../jobs/runInWorker.ts';
@@ -11,10 +12,10 @@ const KEPT = 12;
 
 export interface PieceChecks {
   /** Looks through a work, or joins those who wait for the same already. */
-  ask(work: WorkView, person: string): void;
+  ask(hall: Hall, work: WorkView, person: string): void;
   /** This person waits no more; when nobody does, it is stopped. */
   leave(work: string, person: string): void;
-  view(work: string, person: string): Promise<PieceCheck>;
+  view(hall: Hall, work: string, person: string): Promise<PieceCheck>;
   /** What was found in one part; null where nobody has looked. */
   findings(work: string, part: string): readonly PieceFinding[] | null;
   close(): void;
@@ -51,7 +52,7 @@ function tallied(id: string, name: string, findings: readonly PieceFinding[]): P
 }
 
 /** Looks through whole pieces in the background, one look a work at a time, and keeps what was found last. In memory: after a restart somebody asks again. */
-export function createPieceChecks(deps: Pick<Deps, 'store' | 'authority' | 'notices' | 'lookThrough' | 'now' | 'log'>): PieceChecks {
+export function createPieceChecks(deps: Pick<Deps, 'notices' | 'lookThrough' | 'now' | 'log'>): PieceChecks {
   const pieces = new Map<string, Piece>();
 
   deps.notices.listen({
@@ -82,9 +83,9 @@ export function createPieceChecks(deps: Pick<Deps, 'store' | 'authority' | 'noti
     return { code: 'FAULT', text: `Something broke while the piece was looked through, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident };
   }
 
-  async function look(work: WorkView, running: Running): Promise<Found> {
+  async function look(hall: Hall, work: WorkView, running: Running): Promise<Found> {
     const at = deps.now().toISOString();
-    const gathered: Gathered[] = await gather(deps, work, running.stop.signal);
+    const gathered: Gathered[] = await gather(hall, work, running.stop.signal);
     running.names = gathered.map(({ name }) => name);
     const answers = await deps.lookThrough(gathered.map((part) => part.packed), { signal: running.stop.signal, onReached: (part) => (running.reading = part) });
     const parts = gathered.map(({ id, name, head }, i) => ({ id, name, head, changed: running.renewed.has(id), tally: tallied(id, name, answers[i]!.findings), findings: answers[i]!.findings }));
@@ -92,13 +93,13 @@ export function createPieceChecks(deps: Pick<Deps, 'store' | 'authority' | 'noti
   }
 
   return {
-    ask(work, person) {
+    ask(hall, work, person) {
       const piece = pieceOf(work.id);
       if (piece.running) return void piece.running.waiting.add(person);
       const running: Running = { waiting: new Set([person]), stop: new AbortController(), names: work.parts.map(({ name }) => name), reading: null, renewed: new Set() };
       piece.running = running;
       piece.trouble = null;
-      look(work, running)
+      look(hall, work, running)
         .then(
           (found) => void (piece.found = found),
           (reason: unknown) => {
@@ -117,10 +118,10 @@ export function createPieceChecks(deps: Pick<Deps, 'store' | 'authority' | 'noti
       piece.running = null;
     },
 
-    async view(work, person) {
+    async view(hall, work, person) {
       const { running, found, trouble } = pieces.get(work) ?? { running: null, found: null, trouble: null };
       const progress = running && { done: running.reading ?? 0, of: running.names.length, reading: running.reading === null ? null : running.names[running.reading]!, mine: running.waiting.has(person) };
-      return { running: progress, found: found && { at: found.at, parts: found.parts.map(({ tally }) => tally), before: await changedSince(deps.store.log, found.parts) }, trouble };
+      return { running: progress, found: found && { at: found.at, parts: found.parts.map(({ tally }) => tally), before: await changedSince(hall.store.log, found.parts) }, trouble };
     },
 
     findings: (work, part) => pieces.get(work)?.found?.parts.find(({ id }) => id === part)?.findings ?? null,

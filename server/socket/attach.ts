@@ -3,9 +3,10 @@ import { Server } from 'socket.io';
 import type { Deps } from '../http/deps.ts';
 import { isForeign } from '../http/origin.ts';
 import { findSession } from '../http/session.ts';
-import type { LiveSession } from '../store/people.ts';
+import type { LiveSession } from '../store/door.ts';
 import { cookieOf } from './cookie.ts';
 import { converse } from './converse.ts';
+import { createFollowed, type Followed } from './followed.ts';
 import { createPresence } from './presence.ts';
 import { partRoom, sessionRoom } from './rooms.ts';
 import type { LiveServer } from './types.ts';
@@ -35,6 +36,7 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
     },
   });
   const sessionOf = (cookies: string | undefined): Promise<LiveSession | null> => findSession(deps, cookieOf(cookies, deps.origin));
+  const halls = createFollowed(deps);
   const presence = createPresence((part, people) => io.to(partRoom(part)).emit('present', { part, people }));
 
   io.use((socket, next) => {
@@ -49,15 +51,15 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   });
   io.on('connection', (socket) => {
     void socket.join(sessionRoom(socket.data.session.id));
-    converse(socket, deps, presence);
+    converse(socket, deps, presence, halls);
   });
 
-  deps.authority.onLogged((part, entries) => io.to(partRoom(part)).emit('logged', { part, entries }));
   deps.notices.listen({
+    logged: (part, entries) => io.to(partRoom(part)).emit('logged', { part, entries }),
     renewed: (parts) => parts.forEach((part) => io.to(partRoom(part)).emit('renewed', { part })),
     signedOut: (session) => io.in(sessionRoom(session)).disconnectSockets(true),
   });
-  const beat = setInterval(() => void sendHeads(io, deps), heartbeat);
+  const beat = setInterval(() => void sendHeads(io, halls), heartbeat);
   app.addHook('preClose', async () => {
     clearInterval(beat);
     presence.stop();
@@ -66,11 +68,13 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
 }
 
 /** Read from the store, not from memory: another process may have written. */
-async function sendHeads(io: LiveServer, deps: Deps): Promise<void> {
+async function sendHeads(io: LiveServer, halls: Followed): Promise<void> {
   const parts = [...io.sockets.adapter.rooms.keys()].filter((room) => room.startsWith(partRoom(''))).map((room) => room.slice(partRoom('').length));
   if (parts.length === 0) return;
   try {
-    for (const [part, seq] of await deps.store.log.heads(parts)) io.to(partRoom(part)).emit('head', { part, seq });
+    for (const [hall, own] of halls.byHall(parts)) {
+      for (const [part, seq] of await hall.store.log.heads(own)) io.to(partRoom(part)).emit('head', { part, seq });
+    }
   } catch {
     // The store is away; the next beat asks again, and every request meanwhile says so itself.
   }

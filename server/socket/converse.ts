@@ -2,11 +2,13 @@ import type { z } from 'zod';
 import { refused } from '../../core/agreement/refusal.ts';
 import { placeIn } from '../../core/agreement/seating.ts';
 import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
+import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
 import { AWAY } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { isUnavailable } from '../store/unavailable.ts';
 import { createBucket } from './bucket.ts';
+import type { Followed } from './followed.ts';
 import type { Presence } from './presence.ts';
 import { partRoom } from './rooms.ts';
 import type { LiveSocket } from './types.ts';
@@ -17,14 +19,17 @@ const PARTS_AT_ONCE = 40;
 const SLOWER: SubmitAnswer = { ok: false, retry: true, text: 'Too many lines at once; they are sent again by themselves.' };
 const NOT_READ = refused('BAD_INPUT', { detail: 'the library could not read the message. Load the page again.' });
 
+const NO_PART = refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' });
+
 type Messages = typeof CLIENT_MESSAGES;
 type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
 
 /** What one connection may say, and what it is answered. */
-export function converse(socket: LiveSocket, deps: Deps, presence: Presence): void {
+export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed): void {
   const { session } = socket.data;
   const allowed = createBucket(MESSAGES.burst, MESSAGES.perSecond);
   const seats = new Map<string, string | null>();
+  const halls = new Map<string, Hall>();
   let greeted = false;
 
   /** Reads a message, or answers why not. A page of another age is never misread: nothing is read before the greeting. */
@@ -54,14 +59,17 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence): vo
 
   on('follow', null, async ({ part, after }): Promise<FollowAnswer> => {
     if (!socket.rooms.has(partRoom(part)) && seats.size >= PARTS_AT_ONCE) return NOT_READ;
+    const hall = await followed.open(session, part);
+    if (!hall) return NO_PART;
+    halls.set(part, hall);
     // Joined before reading: a row written in between arrives twice rather than never.
     await socket.join(partRoom(part));
-    const view = await deps.store.log.entries(part, after, ROWS_AT_ONCE);
+    const view = await hall.store.log.entries(part, after, ROWS_AT_ONCE);
     if (!view) {
       await socket.leave(partRoom(part));
-      return refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' });
+      return NO_PART;
     }
-    if (!seats.has(part)) seats.set(part, await seatIn(part));
+    if (!seats.has(part)) seats.set(part, await seatIn(hall, part));
     presence.tell(part);
     return { ok: true, ...view };
   });
@@ -73,8 +81,9 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence): vo
   });
 
   on('submit', SLOWER, async ({ part, operation, name, input }): Promise<SubmitAnswer> => {
-    const answer = await deps.authority.submit(part, { request: { operation, name, input }, asker: { person: session.person.id, session: session.id } });
-    if (!answer) return refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' });
+    const hall = halls.get(part) ?? (await followed.open(session, part));
+    const answer = await hall?.authority.submit(part, { request: { operation, name, input }, asker: { person: session.person.id, session: session.id } });
+    if (!answer) return NO_PART;
     if (answer.ok || 'refusal' in answer) return answer;
     if ('fault' in answer) throw answer.fault;
     // Signed out since connecting: nothing is decided about the operation; it waits on the page until somebody signs in.
@@ -92,10 +101,11 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence): vo
   function leave(part: string): void {
     presence.leave(part, socket.id);
     seats.delete(part);
+    halls.delete(part);
   }
 
-  async function seatIn(part: string): Promise<string | null> {
-    const section = await deps.store.sections.ofPart(part);
+  async function seatIn({ store }: Hall, part: string): Promise<string | null> {
+    const section = await store.sections.ofPart(part);
     return section && (placeIn(section, session.person.id)?.seat ?? null);
   }
 

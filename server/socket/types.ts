@@ -1,6 +1,6 @@
 import type { Server, Socket } from 'socket.io';
 import type { CLIENT_MESSAGES, FollowAnswer, HelloAnswer, ServerMessages, SubmitAnswer } from '../../core/agreement/wire/socket.ts';
-import type { LiveSession } from '../store/people.ts';
+import type { LiveSession } from '../store/door.ts';
 
 type Answers = { hello: HelloAnswer; follow: FollowAnswer; submit: SubmitAnswer; unfollow: { ok: true }; looking: { ok: true } };
 type Listens = { [Name in keyof typeof CLIENT_MESSAGES]: (message: unknown, answer?: (answer: Answers[Name]) => void) => void };

@@ -1,24 +1,34 @@
+import type { Installation } from './installation.ts';
 import { createMemoryArchive } from './memoryArchive.ts';
 import { createMemoryAttention } from './memoryAttention.ts';
+import { createMemoryDoor } from './memoryDoor.ts';
 import { createMemoryErrata } from './memoryErrata.ts';
 import { createMemoryLibrary } from './memoryLibrary.ts';
 import { createMemoryLog } from './memoryLog.ts';
 import { createMemoryPeople } from './memoryPeople.ts';
 import { createMemorySections } from './memorySections.ts';
-import { emptyShelves } from './shelves.ts';
-import type { Store } from './store.ts';
+import { findIn } from './memoryWhereabouts.ts';
+import { emptyEntry } from './shelves.ts';
 
 /** Everything in this process and gone with it: for tests, and to see what the contract asks without a database in the way. */
-export function openMemory(): Store {
-  const shelves = emptyShelves();
+export function openMemory(): Installation {
+  const entry = emptyEntry();
   return {
-    people: createMemoryPeople(shelves),
-    sections: createMemorySections(shelves),
-    library: createMemoryLibrary(shelves),
-    log: createMemoryLog(shelves),
-    attention: createMemoryAttention(shelves),
-    archive: createMemoryArchive(shelves),
-    errata: createMemoryErrata(shelves),
+    door: createMemoryDoor(entry),
+    of(ensemble) {
+      const { shelves } = entry.ensembles.get(ensemble) ?? entry.ensembles.none;
+      return {
+        people: createMemoryPeople(shelves, entry),
+        sections: createMemorySections(shelves),
+        library: createMemoryLibrary(shelves),
+        log: createMemoryLog(shelves, entry),
+        attention: createMemoryAttention(shelves),
+        archive: createMemoryArchive(shelves),
+        errata: createMemoryErrata(shelves),
+        find: findIn(shelves),
+        close: async () => {},
+      };
+    },
     ping: async () => {},
     close: async () => {},
   };

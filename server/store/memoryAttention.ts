@@ -24,7 +24,7 @@ export function createMemoryAttention({ attention, letters, people, parts }: She
       else letters.delete(person);
     },
     correspondents: async () =>
-      [...letters].map(([person, wish]) => ({ ...wish, person, name: people.get(person)!.name, known: new Map([...(attention.get(person) ?? [])].map(([part, { seen, told }]) => [part, Math.max(seen, told)])) })),
+      [...letters].filter(([person]) => people.has(person)).map(([person, wish]) => ({ ...wish, person, name: people.get(person)!.name, known: new Map([...(attention.get(person) ?? [])].map(([part, { seen, told }]) => [part, Math.max(seen, told)])) })),
     async tell(person, told, times) {
       for (const [part, seq] of told) raise(person, part, { told: seq });
       const wish = letters.get(person);

@@ -3,15 +3,21 @@ import { PROTOCOL } from '../../core/agreement/wire/socket.ts';
 import { askerKey, MOVED, type Asker, type Ground, type PartLog } from './partLog.ts';
 import { rolesOf } from './rolesOf.ts';
 import type { Member } from './sections.ts';
-import type { MemoryPart, Shelves } from './shelves.ts';
+import { lastDay } from './programmeEnd.ts';
+import type { Entry, MemoryPart, Shelves } from './shelves.ts';
+
+/** After every ISO date. */
+const TODAY_OR_LATER = '~';
 
 /** Nothing awaits between reading and writing, so one commit is one step for everybody else. */
-export function createMemoryLog({ people, sessions, sections, memberships, parts, works, seatings, refused }: Shelves): PartLog {
+export function createMemoryLog({ people, programmes, sections, memberships, parts, works, seatings, refused }: Shelves, { sessions }: Entry): PartLog {
   /** Seats and members for a part: of its programme's own seating, else as usual. */
   function seatingOf({ section, work }: MemoryPart): { seats: SeatId[]; members: Member[] } {
     if (section === null) return { seats: [], members: [] };
     const { programme } = works.get(work)!;
     const own = [...seatings.values()].find((one) => one.programme === programme && one.section === section);
+    const over = (lastDay(programmes.get(programme)!) ?? TODAY_OR_LATER) < new Date().toISOString().slice(0, 10);
+    if (own && over) return { seats: own.seats, members: own.members.filter(({ person }) => !people.get(person)?.deputy) };
     return own ?? { seats: sections.get(section)!.seats, members: memberships.filter((one) => one.section === section) };
   }
 

@@ -1,33 +1,61 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
+import type { Installation } from './installation.ts';
 import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
+import { createPostgresDoor } from './postgresDoor.ts';
 import { createPostgresErrata } from './postgresErrata.ts';
 import { createPostgresLibrary } from './postgresLibrary.ts';
 import { createPostgresLog } from './postgresLog.ts';
 import { createPostgresPeople } from './postgresPeople.ts';
 import { createPostgresSections } from './postgresSections.ts';
+import { findIn } from './postgresWhereabouts.ts';
 import { PrismaClient } from './prisma-client/client.ts';
+import { scopedPool } from './scopedPool.ts';
 import type { Store } from './store.ts';
 
-/** Settings for `pg`: an address, or host, port, user and database. */
-export function openPostgres(connection: pg.PoolConfig): Store {
-  const pool = new pg.Pool({ ...connection, max: 16, connectionTimeoutMillis: 5000, statement_timeout: 15_000, idle_in_transaction_session_timeout: 15_000 });
+/** Connections to music, shared by all ensembles, and to the door. Chosen, not measured. */
+const MOST = { app: 16, door: 4 };
+
+/** Two ways into one database, each a role of its own: `app` for what ensembles keep, `door` for who there is and how they come in. */
+export interface Entrances {
+  app: pg.PoolConfig;
+  door: pg.PoolConfig;
+}
+
+export function openPostgres({ app, door }: Entrances): Installation {
+  const pool = openPool(app, MOST.app);
+  const doorPool = openPool(door, MOST.door);
+  const doorPrisma = new PrismaClient({ adapter: new PrismaPg(doorPool) });
+  return {
+    door: createPostgresDoor(doorPrisma),
+    of: (ensemble) => storeOf(scopedPool(pool, ensemble)),
+    ping: async () => void (await Promise.all([pool.query('select 1'), doorPool.query('select 1')])),
+    close: async () => {
+      await doorPrisma.$disconnect();
+      await Promise.all([pool.end(), doorPool.end()]);
+    },
+  };
+}
+
+function openPool(connection: pg.PoolConfig, max: number): pg.Pool {
+  const pool = new pg.Pool({ ...connection, max, connectionTimeoutMillis: 5000, statement_timeout: 15_000, idle_in_transaction_session_timeout: 15_000 });
   // A connection that breaks while idle is replaced by the next one asked for.
   pool.on('error', () => {});
+  return pool;
+}
+
+function storeOf(pool: pg.Pool): Store {
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });
   return {
-    people: createPostgresPeople(prisma),
+    people: createPostgresPeople(prisma, pool),
     sections: createPostgresSections(prisma),
     library: createPostgresLibrary(prisma, pool),
     log: createPostgresLog(pool),
     attention: createPostgresAttention(prisma, pool),
     archive: createPostgresArchive(pool),
     errata: createPostgresErrata(prisma),
-    ping: async () => void (await pool.query('select 1')),
-    close: async () => {
-      await prisma.$disconnect();
-      await pool.end();
-    },
+    find: findIn(pool),
+    close: () => prisma.$disconnect(),
   };
 }

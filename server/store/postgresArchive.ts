@@ -5,7 +5,7 @@ import type { Archive } from './archive.ts';
 import { transaction } from './transaction.ts';
 
 const HEADING = 'id, title, composer, ensemble, conductor, season, file_name as "fileName", kept_by as "keptBy", kept_at as "keptAt"';
-const SET = 'insert into kept_set (id, title, composer, ensemble, conductor, season, bytes, file_name, kept_by, kept_at) values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10) on conflict (id) do nothing';
+const SET = 'insert into kept_set (id, title, composer, ensemble, conductor, season, bytes, file_name, kept_by, kept_at) values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10) on conflict do nothing';
 const PART = 'insert into kept_part (set_id, position, name, section, seats, content, log, marks, prints) values ($1, $2, $3, $4, $5, $6, $7, $8, $9)';
 
 type HeadingRow = Omit<KeptSetView, 'parts' | 'keptAt'> & { keptAt: Date };

@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import type pg from 'pg';
 import type { Part } from '../../core/music/part.ts';
+import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from './editionRows.ts';
 import type { EarlierEdition, Library, StoredPart } from './library.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
+import { lastDay } from './programmeEnd.ts';
 import { transaction } from './transaction.ts';
 import { ON_SHELF, programmeView, SHOWN, workView } from './workView.ts';
 
@@ -25,11 +27,11 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     partsOf: (id) => storedParts('work_id', id),
 
     async addProgramme(programme) {
-      const { id } = await prisma.programme.create({ data: { id: randomUUID(), ...programme }, select: { id: true } });
+      const { id } = await prisma.programme.create({ data: { id: randomUUID(), ...programme, ends: ends(programme) }, select: { id: true } });
       return { id, ...programme, works: [], seatings: [] };
     },
     async setProgramme(id, programme) {
-      const { count } = await prisma.programme.updateMany({ where: { id }, data: programme });
+      const { count } = await prisma.programme.updateMany({ where: { id }, data: { ...programme, ends: ends(programme) } });
       return count > 0;
     },
 
@@ -102,6 +104,11 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     },
   };
 }
+
+const ends = (programme: ProgrammeBody): Date | null => {
+  const day = lastDay(programme);
+  return day === null ? null : new Date(day);
+};
 
 const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.head, w.id as work_id, w.title, w.composer
   from part p join work w on w.id = p.work_id`;

@@ -11,7 +11,7 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
   return {
     commit: (part, expected, askers, operations, decide) =>
       transaction(pool, async (client) => {
-        const { rows } = await client.query<{ head: number; revision: number; section: string | null; programme: string }>({ name: 'lock', text: LOCK, values: [part] });
+        const { rows } = await client.query<{ head: number; revision: number; section: string | null; programme: string; over: boolean }>({ name: 'lock', text: LOCK, values: [part] });
         const place = rows[0];
         if (!place) return null;
         if (place.head !== expected.head || place.revision !== expected.revision) return MOVED;
@@ -38,7 +38,8 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
   };
 }
 
-const LOCK = `select p.head, p.revision, p.section_id as section, w.programme_id as programme from part p join work w on w.id = p.work_id where p.id = $1 for update of p`;
+const LOCK = `select p.head, p.revision, p.section_id as section, w.programme_id as programme, coalesce(g.ends < current_date, false) as over
+  from part p join work w on w.id = p.work_id join programme g on g.id = w.programme_id where p.id = $1 for update of p`;
 
 /** One statement, so that head and rows cannot be of two moments. */
 const ENTRIES = `select p.head, o.seq, o.operation, o.name, o.input, o.events, o.person_id as by, o.by_name as "byName", o.at

@@ -1,52 +1,33 @@
 import { randomUUID } from 'node:crypto';
+import type pg from 'pg';
 import type { People, Person } from './people.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
+import { transaction } from './transaction.ts';
 
-const WHO = { id: true, name: true, librarian: true } as const;
-const bytes = (hash: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(hash);
+const WHO = 'select p.id, p.name, b.librarian, b.deputy from belonging b join person p on p.id = b.person_id';
 
-export function createPostgresPeople(prisma: PrismaClient): People {
-  const byId = (id: string): Promise<Person | null> => prisma.person.findUnique({ where: { id }, select: WHO });
+export function createPostgresPeople(prisma: PrismaClient, pool: pg.Pool): People {
   return {
-    byId,
-    add: (name, librarian) => prisma.person.create({ data: { id: randomUUID(), name, librarian }, select: WHO }),
-    all: () => prisma.person.findMany({ select: WHO, orderBy: [{ createdAt: 'asc' }, { id: 'asc' }] }),
+    byId: async (id) => (await pool.query<Person>(`${WHO} where p.id = $1`, [id])).rows[0] ?? null,
+    all: async () => (await pool.query<Person>(`${WHO} order by b.since, p.id`)).rows,
+
+    add: (name, librarian, deputy = false) =>
+      transaction(pool, async (client) => {
+        const id = randomUUID();
+        // Nothing is asked back: who belongs nowhere yet is seen by nobody.
+        await client.query('insert into person (id, name) values ($1, $2)', [id, name]);
+        await client.query("insert into belonging (ensemble_id, person_id, librarian, deputy) values (current_setting('bowline.ensemble'), $1, $2, $3)", [id, librarian, deputy]);
+        return { id, name, librarian, deputy };
+      }),
 
     async memberships(personId) {
       const rows = await prisma.membership.findMany({ where: { personId }, include: { section: { select: { name: true } } }, orderBy: { section: { position: 'asc' } } });
       return rows.map((row) => ({ section: row.sectionId, sectionName: row.section.name, role: row.principal ? 'principal' : 'player', seat: row.seat }));
     },
 
-    async addLink(personId, tokenHash, expiresAt) {
-      await prisma.signInLink.create({ data: { personId, tokenHash: bytes(tokenHash), expiresAt } });
-    },
-
-    async useLink(tokenHash, now) {
-      const where = { tokenHash: bytes(tokenHash), usedAt: null, expiresAt: { gt: now } };
-      // The count decides: of two that arrive together, one changes the row.
-      const { count } = await prisma.signInLink.updateMany({ where, data: { usedAt: now } });
-      if (!count) return null;
-      return prisma.signInLink.findUnique({ where: { tokenHash: bytes(tokenHash) }, select: { person: { select: WHO } } }).then((link) => link?.person ?? null);
-    },
-
-    async openSession(personId, tokenHash, expiresAt) {
-      const { id } = await prisma.session.create({ data: { id: randomUUID(), personId, tokenHash: bytes(tokenHash), expiresAt } });
-      return id;
-    },
-
-    async session(tokenHash, now) {
-      const row = await prisma.session.findFirst({ where: { tokenHash: bytes(tokenHash), revokedAt: null, expiresAt: { gt: now } }, select: { id: true, person: { select: WHO } } });
-      return row && { id: row.id, person: row.person };
-    },
-
-    hand: (personId) => prisma.hand.findUnique({ where: { personId }, select: { factor: true, shortFourth: true } }),
-    async setHand(personId, hand) {
-      if (hand) await prisma.hand.upsert({ where: { personId }, create: { personId, ...hand }, update: hand });
-      else await prisma.hand.deleteMany({ where: { personId } });
-    },
-
-    async revoke(id, now) {
-      await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });
+    async seatedIn(personId, day) {
+      const rows = await prisma.programmeMember.findMany({ where: { personId, seating: { programme: { OR: [{ ends: null }, { ends: { gte: new Date(day) } }] } } }, select: { programmeId: true }, distinct: ['programmeId'] });
+      return rows.map(({ programmeId }) => programmeId);
     },
   };
 }

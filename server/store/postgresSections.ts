@@ -77,5 +77,5 @@ async function hold(tx: Prisma.TransactionClient, section: string): Promise<bool
 
 async function known(tx: Prisma.TransactionClient, plan: SeatingPlan): Promise<boolean> {
   const people = membersOf(plan).map(({ person }) => person);
-  return (await tx.person.count({ where: { id: { in: people } } })) === people.length;
+  return (await tx.belonging.count({ where: { personId: { in: people } } })) === people.length;
 }

@@ -8,6 +8,7 @@ import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { LettersWish } from './attention.ts';
+import type { Known } from './door.ts';
 import type { EarlierEdition, NewEdition } from './library.ts';
 import type { RefusedOperation, Ruling } from './partLog.ts';
 import type { Person } from './people.ts';
@@ -26,14 +27,14 @@ export interface MemoryPart {
   snapshots: { state: AgreementState; protocol: number }[];
 }
 
-/** What the memory store holds, one map for each table. Keys of links and sessions are hashes in hexadecimal. */
+type Letters = Map<string, LettersWish & { sentAt: Date | null; remindedAt: Date | null }>;
+
+/** What the memory store holds of one ensemble, one map for each table. */
 export interface Shelves {
   people: Map<string, Person>;
-  links: Map<string, { person: string; expires: Date; used: boolean }>;
-  sessions: Map<string, { id: string; person: string; expires: Date; revoked: boolean }>;
   sections: Map<string, { id: string; name: string; instrument: string; seats: SeatId[]; settings: SectionSettings }>;
-  hands: Map<string, HandProfile>;
-  letters: Map<string, LettersWish & { sentAt: Date | null; remindedAt: Date | null }>;
+  /** Of all ensembles: a person has one address. */
+  letters: Letters;
   /** By person, then by part. */
   attention: Map<string, Map<string, { seen: number; told: number }>>;
   memberships: { person: string; section: string; principal: boolean; seat: SeatId | null }[];
@@ -48,13 +49,10 @@ export interface Shelves {
   errata: Map<string, ErratumView & { work: string }>;
 }
 
-export const emptyShelves = (): Shelves => ({
+const emptyShelves = (letters: Letters): Shelves => ({
   people: new Map(),
-  links: new Map(),
-  sessions: new Map(),
   sections: new Map(),
-  hands: new Map(),
-  letters: new Map(),
+  letters,
   attention: new Map(),
   memberships: [],
   programmes: new Map(),
@@ -66,5 +64,48 @@ export const emptyShelves = (): Shelves => ({
   kept: new Map(),
   errata: new Map(),
 });
+
+interface EnsembleShelves {
+  id: string;
+  name: string;
+  shelves: Shelves;
+}
+
+/** What it holds of all ensembles together. Keys of links and sessions are hashes in hexadecimal. */
+export interface Entry {
+  persons: Map<string, Known>;
+  links: Map<string, { person: string; expires: Date; used: boolean; ensemble: string | null }>;
+  sessions: Map<string, { id: string; person: string; expires: Date; revoked: boolean; open: string | null; only: string | null }>;
+  hands: Map<string, HandProfile>;
+  ensembles: {
+    open(id: string, name: string): EnsembleShelves;
+    get(id: string): EnsembleShelves | undefined;
+    values(): Iterable<EnsembleShelves>;
+    /** Empty, for an ensemble that is not there. */
+    none: EnsembleShelves;
+  };
+}
+
+export function emptyEntry(): Entry {
+  const letters: Letters = new Map();
+  const ensembles = new Map<string, EnsembleShelves>();
+  const shelved = (id: string, name: string): EnsembleShelves => ({ id, name, shelves: emptyShelves(letters) });
+  return {
+    persons: new Map(),
+    links: new Map(),
+    sessions: new Map(),
+    hands: new Map(),
+    ensembles: {
+      get: (id) => ensembles.get(id),
+      values: () => ensembles.values(),
+      none: shelved('', ''),
+      open(id, name) {
+        const one = shelved(id, name);
+        ensembles.set(id, one);
+        return one;
+      },
+    },
+  };
+}
 
 export const hex = (hash: Uint8Array): string => Buffer.from(hash).toString('hex');

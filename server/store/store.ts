@@ -5,8 +5,9 @@ import type { Library } from './library.ts';
 import type { PartLog } from './partLog.ts';
 import type { People } from './people.ts';
 import type { Sections } from './sections.ts';
+import type { Thing, Whereabouts } from './whereabouts.ts';
 
-/** Everything that is kept. Two stores keep it: memory.ts and postgres.ts, held to one suite of tests. */
+/** Everything that one ensemble keeps. */
 export interface Store {
   people: People;
   sections: Sections;
@@ -15,7 +16,8 @@ export interface Store {
   attention: Attention;
   archive: Archive;
   errata: Errata;
-  /** Throws when the store cannot be reached now. */
-  ping(): Promise<void>;
+  /** Where a thing of this ensemble is; null when it has no such thing. */
+  find(thing: Thing): Promise<Whereabouts | null>;
+  /** Gives back what it holds ready; it can be used again. */
   close(): Promise<void>;
 }

@@ -21,11 +21,11 @@ async function numbersOf({ store }: House, part: string, waits: readonly Waiting
   return Object.fromEntries(waits.flatMap(measuresOf).map((ordinal) => [ordinal, numberAt({ measures }, ordinal)]));
 }
 
-/** What waits for a person in the parts of their sections, in the order of the shelf; also parts where nothing does. `since`: last row known, by part. */
-export async function waitingOf(house: House, person: { id: string; librarian: boolean }, since: ReadonlyMap<string, number>): Promise<WaitingPart[]> {
+/** What waits for a person, in the programmes they may open (null: all), in the parts of their sections, in the order of the shelf; also parts where nothing does. `since`: last row known, by part. */
+export async function waitingOf(house: House, person: { id: string; librarian: boolean; programmes: ReadonlySet<string> | null }, since: ReadonlyMap<string, number>): Promise<WaitingPart[]> {
   const { library, sections } = house.store;
   const [programmes, usual] = await Promise.all([library.programmes(), sections.all()]);
-  const all = programmes.flatMap((programme) => programme.works.flatMap((work) => work.parts.map((part) => ({ programme, work, part }))));
+  const all = programmes.filter(({ id }) => person.programmes?.has(id) ?? true).flatMap((programme) => programme.works.flatMap((work) => work.parts.map((part) => ({ programme, work, part }))));
   const found: WaitingPart[] = [];
   for (const { programme, work, part } of all) {
     const section = usual.find(({ id }) => id === part.section?.id);

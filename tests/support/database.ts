@@ -1,11 +1,12 @@
 import { randomBytes } from 'node:crypto';
 import pg from 'pg';
 import { inject } from 'vitest';
-import { APP, type Connection, OWNER } from '../../server/database/connection.ts';
+import { APP, type Connection, DOOR, OWNER } from '../../server/database/connection.ts';
 import { TEMPLATE } from './globalSetup.ts';
 
 export interface TestDatabase {
   app: Connection;
+  door: Connection;
   owner: Connection;
   drop(): Promise<void>;
 }
@@ -16,7 +17,7 @@ export async function createTestDatabase(): Promise<TestDatabase> {
   const name = `t_${randomBytes(6).toString('hex')}`;
   await ask(bootstrap, `create database ${name} template ${TEMPLATE} owner ${OWNER}`);
   const as = (user: string): Connection => ({ ...bootstrap, user, database: name });
-  return { app: as(APP), owner: as(OWNER), drop: () => ask(bootstrap, `drop database ${name} with (force)`) };
+  return { app: as(APP), door: as(DOOR), owner: as(OWNER), drop: () => ask(bootstrap, `drop database ${name} with (force)`) };
 }
 
 async function ask(connection: Connection, sql: string): Promise<void> {

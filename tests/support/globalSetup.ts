@@ -5,7 +5,7 @@ import type { TestProject } from 'vitest/node';
 import { startCluster } from '../../server/database/cluster.ts';
 import { BOOTSTRAP, type Connection, OWNER } from '../../server/database/connection.ts';
 import { migrate } from '../../server/database/migrate.ts';
-import { createDatabase, grantToApp } from '../../server/database/roles.ts';
+import { createDatabase, grantToServer } from '../../server/database/roles.ts';
 
 export const TEMPLATE = 'template_bowline';
 
@@ -23,7 +23,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   await createDatabase(cluster, TEMPLATE);
   const owner = cluster.connection(OWNER, TEMPLATE);
   await migrate(owner);
-  await grantToApp(owner);
+  await grantToServer(owner);
   project.provide('bootstrap', cluster.connection(BOOTSTRAP, 'postgres'));
   return async () => {
     await cluster.stop();

@@ -3,11 +3,12 @@ import { buildApp } from '../../server/app.ts';
 import type { Deps } from '../../server/http/deps.ts';
 import { hashOf, inDays, makeSignInLink, newToken } from '../../server/http/tokens.ts';
 import { lookThrough } from '../../server/jobs/lookThrough.ts';
-import { createAuthority } from '../../server/operations/authority.ts';
+import { createHalls, type Hall } from '../../server/halls.ts';
+import { createAuthority, type Authority } from '../../server/operations/authority.ts';
 import { createNotices } from '../../server/operations/notices.ts';
 import type { SocketOptions } from '../../server/socket/attach.ts';
-import type { Store } from '../../server/store/store.ts';
 import { fakeDocuments } from './fakeDocuments.ts';
+import type { OneEnsemble } from './oneEnsemble.ts';
 
 export interface Reply {
   status: number;
@@ -33,6 +34,9 @@ export interface Visitor {
 export interface House {
   app: FastifyInstance;
   deps: Deps;
+  /** Of the one ensemble that the house was opened with. */
+  store: OneEnsemble;
+  authority: Authority;
   lines: string[];
   visitor(): Visitor;
   /** Signed in by a session of their own. */
@@ -40,28 +44,35 @@ export interface House {
   close(): Promise<void>;
 }
 
-export async function openHouse(store: Store, more: Partial<Deps> = {}, socket: SocketOptions = {}): Promise<House> {
+export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, socket: SocketOptions = {}): Promise<House> {
   const lines: string[] = [];
   const log = (line: string, context?: unknown) => lines.push(`${line} ${context instanceof Error ? context.message : ''}`);
-  const deps: Deps = { store, authority: createAuthority(store), notices: createNotices(), documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
+  const { door, ensemble } = store;
+  const notices = createNotices();
+  const authority = createAuthority(store, notices.logged);
+  const others = createHalls(store.installation, notices.logged);
+  const hall = (id: string): Hall => (id === ensemble ? { ensemble, store, authority } : others(id));
+  const deps: Deps = { door, hall, ping: () => store.installation.ping(), notices, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
   const app = await buildApp(deps, socket);
   await app.ready();
   const visitor = (cookie = ''): Visitor => visit(app, cookie);
   return {
     app,
     deps,
+    store,
+    authority,
     lines,
     visitor,
     async signIn(person) {
       const token = newToken();
-      await store.people.openSession(person.id, hashOf(token), inDays(new Date(), 1));
+      await door.openSession(person.id, hashOf(token), inDays(new Date(), 1), null);
       return visitor(`bowline=${token}`);
     },
     close: () => app.close(),
   };
 }
 
-export const linkFor = (house: House, person: { id: string }): Promise<string> => makeSignInLink(house.deps.store, 'http://localhost', person.id, new Date());
+export const linkFor = (house: House, person: { id: string }): Promise<string> => makeSignInLink(house.deps.door, 'http://localhost', person.id, house.store.ensemble, new Date());
 export const tokenOf = (link: string): string => new URL(link).searchParams.get('token')!;
 
 function visit(app: FastifyInstance, start: string): Visitor {

@@ -1,6 +1,6 @@
-import { openPostgres } from '../../server/store/postgres.ts';
 import { createTestDatabase } from './database.ts';
 import { openHouse, type House } from './house.ts';
+import { inPostgres } from './oneEnsemble.ts';
 import { layOut, type LaidOut } from './laidOut.ts';
 
 /** A server over a database of its own, with a section and a part laid out in it. */
@@ -12,7 +12,7 @@ export interface LaidHouse {
 
 export async function openLaidHouse(): Promise<LaidHouse> {
   const database = await createTestDatabase();
-  const store = openPostgres(database.app);
+  const store = await inPostgres(database);
   const laid = await layOut(store);
   const house = await openHouse(store);
   return {

@@ -7,11 +7,11 @@ import { marksOnCopy, readerWords, type Reader } from '../../core/print/copy.ts'
 import { fillDemo } from '../../server/demo/fillDemo.ts';
 import { openFile } from '../../server/files/openFile.ts';
 import { createAuthority } from '../../server/operations/authority.ts';
-import { openMemory } from '../../server/store/memory.ts';
 import type { StoredPart } from '../../server/store/library.ts';
 import type { PrintOrder } from '../../server/print/order.ts';
 import { chance as chanceOf } from './chance.ts';
 import { denseMarks } from './denseMarks.ts';
+import { inMemory } from './oneEnsemble.ts';
 
 const LOOK = { paper: 'a4', margins: 'usual', staff: 7.5, fingerings: 'all', form: 'pdf', at: '2026-11-26T09:00:00Z' } as const;
 
@@ -30,7 +30,7 @@ export async function demoOrder(section: string, reader: Reader, more: Partial<P
 let demo: ReturnType<typeof filledDemo> | undefined;
 
 async function filledDemo() {
-  const store = openMemory();
+  const store = await inMemory();
   const authority = createAuthority(store);
   await fillDemo({
     store, authority,

@@ -15,8 +15,14 @@ export type SectionSettings = Record<string, unknown>;
 export interface Me {
   id: string;
   name: string;
-  /** Librarian of the whole library. */
+  /** Of the ensemble that lies open. */
   librarian: boolean;
+  /** Here for single programmes only, each until its last day. */
+  deputy: boolean;
+  /** The ensemble that lies open. */
+  ensemble: { id: string; name: string };
+  /** All that this sign-in reaches. */
+  ensembles: { id: string; name: string }[];
   memberships: { section: string; sectionName: string; role: 'principal' | 'player'; seat: SeatId | null }[];
 }
 
@@ -64,7 +70,7 @@ export interface Shelf {
   programmes: ProgrammeView[];
   sections: SectionView[];
   /** Only for librarians; empty for others. */
-  people: { id: string; name: string; librarian: boolean }[];
+  people: { id: string; name: string; librarian: boolean; deputy: boolean }[];
 }
 
 /** POST /api/programmes/:programme/works and POST /api/works/:work/editions answer this: what was laid on the shelf. */
@@ -154,7 +160,9 @@ export interface LettersView {
 }
 
 export const SignInBody = z.strictObject({ token: z.string().min(20).max(200) });
-export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false) });
+export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false), deputy: z.boolean().default(false) });
+/** PUT /api/me/ensemble: which of my ensembles lies open. */
+export const LookIntoBody = z.strictObject({ ensemble: z.string().min(1).max(64) });
 export const NewSection = z.strictObject({ name: z.string().trim().min(1).max(60), instrument: z.enum(['violin', 'viola', 'cello', 'double-bass']) });
 export const Seating = z.strictObject({
   seats: z.array(z.strictObject({ seat: z.string().regex(/^[1-9][0-9]?[oi]$/), person: z.string().nullable() })).max(40),

@@ -39,6 +39,7 @@ export async function putBack(connection: Connection, lines: AsyncIterable<strin
   try {
     await client.query("set timezone = 'UTC'; set datestyle = 'ISO'");
     await client.query('begin');
+    await client.query("set local bowline.whole = 'on'");
     await onlyEmpty(client);
     const rows = await fill(client, head, first.value as string, iterator);
     await client.query('commit');

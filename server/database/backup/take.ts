@@ -19,6 +19,7 @@ export async function* backupLines(connection: Connection, takenAt: Date, onRow:
   try {
     await client.query("set timezone = 'UTC'; set datestyle = 'ISO'; set extra_float_digits = 1");
     await client.query('begin transaction isolation level repeatable read read only');
+    await client.query("set local bowline.whole = 'on'");
     const migrations = await appliedIn(client);
     if (migrations.length === 0) throw new BackupRefused('There is nothing to back up: no Bowline has used this database yet.');
     const tables = await tablesOf(client);

@@ -4,7 +4,7 @@ import { Fingerings } from '../../../core/print/fingerings.ts';
 import { MarginsName } from '../../../core/print/margins.ts';
 import { PaperName, STAFF } from '../../../core/print/paper.ts';
 import type { PrintOrder } from '../../print/order.ts';
-import type { Deps } from '../deps.ts';
+import type { InHall } from '../deps.ts';
 import type { MarkedPart } from '../markedPart.ts';
 import { trouble } from '../trouble.ts';
 
@@ -31,7 +31,7 @@ const inFileNames = (text: string): string => text.replace(/[\\/:*?"<>|]/g, '_')
 const dayOf = (at: Date): string => at.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
 
 /** The order for one copy of a part, and what the file is called without its ending. Refuses a desk or seat the section does not have. */
-export async function copyOf(deps: Deps, { part, state, facts }: MarkedPart, reader: Reader, { marks, paper, margins, staff, fingerings }: Look): Promise<{ order: OrderedCopy; name: string }> {
+export async function copyOf(deps: InHall, { part, state, facts }: MarkedPart, reader: Reader, { marks, paper, margins, staff, fingerings }: Look): Promise<{ order: OrderedCopy; name: string }> {
   if (reader !== 'section' && !readersOf(reader, facts.seats).length) throw trouble(404, 'NO_SUCH_SEAT', `The section has nobody at ${readerWords(reader).toLowerCase()}. Choose one of its desks or seats, or the whole section.`);
   const seat = readerWords(reader);
   const { title, composer } = part.work;

@@ -21,23 +21,21 @@ const LARGEST_ARCHIVE = 500 * 1024 * 1024;
 const From = z.object({ from: z.string().max(64) });
 
 export function archiveRoutes(app: FastifyInstance, deps: Deps): void {
-  const { archive } = deps.store;
   const schema = archiveSchema();
 
   app.get('/api/archive.schema.json', async (_request, reply) => reply.type('application/schema+json').send(JSON.stringify(schema)));
 
   app.get('/api/archive', async (request): Promise<KeptSetView[]> => {
-    await signedIn(deps, request);
-    return archive.sets();
+    return (await signedIn(deps, request)).hall.store.archive.sets();
   });
 
   app.get('/api/archive/export', async (request, reply) => {
-    await librarian(deps, request);
-    return reply.type('application/zip').header('content-disposition', attachment('archive.zip')).send(await writeArchive(deps));
+    const { hall } = await librarian(deps, request);
+    return reply.type('application/zip').header('content-disposition', attachment('archive.zip')).send(await writeArchive({ ...deps, ...hall }));
   });
 
   app.post('/api/archive', { bodyLimit: LARGEST_ARCHIVE + 1024 * 1024 }, async (request): Promise<TakenIn> => {
-    await librarian(deps, request);
+    const { archive } = (await librarian(deps, request)).hall.store;
     const { bytes } = await uploaded(request, LARGEST_ARCHIVE);
     const sets = await readArchive(deps.documents, Buffer.from(bytes));
     const added = await archive.keep(sets);
@@ -45,40 +43,41 @@ export function archiveRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.post('/api/works/:id/keep', async (request): Promise<KeptSetView[]> => {
-    const { person } = await librarian(deps, request);
+    const { person, hall } = await librarian(deps, request);
+    const { archive } = hall.store;
     const under = read(KeepBody, request.body);
-    const set = await keptWork(deps.store, idOf(request.params), under, { id: randomUUID(), by: person.name, at: deps.now() });
+    const set = await keptWork(hall.store, idOf(request.params), under, { id: randomUUID(), by: person.name, at: deps.now() });
     if (!set) throw trouble(409, 'NOTHING_INKED', 'Nothing was put by: nothing is inked in on this work yet. Do it again when the section has decided something.');
     await archive.keep([set]);
     return archive.sets();
   });
 
   app.get('/api/works/:id/offers', async (request): Promise<OfferView[]> => {
-    await signedIn(deps, request);
-    const offers = await offersFor(deps.store, idOf(request.params));
+    const { hall } = await signedIn(deps, request);
+    const offers = await offersFor(hall.store, idOf(request.params));
     if (!offers) throw notFound('work');
     return offers;
   });
 
   app.post('/api/works/:id/bring-in', async (request): Promise<BroughtIn> => {
-    const { person, id: session } = await signedIn(deps, request);
+    const { person, id: session, hall } = await signedIn(deps, request);
     const { id, set: wanted, ink } = read(BringInBody, request.body);
-    const set = await archive.set(wanted);
+    const set = await hall.store.archive.set(wanted);
     if (!set) throw notFound('set of marks');
-    return bringIn(deps, { set, work: idOf(request.params), ink, asking: id, asker: { person: person.id, session }, librarian: person.librarian });
+    return bringIn({ ...deps, ...hall }, { set, work: idOf(request.params), ink, asking: id, asker: { person: person.id, session }, librarian: person.librarian });
   });
 
   app.get('/api/works/:id/travel', async (request): Promise<TravelView> => {
-    await signedIn(deps, request);
-    const view = await travelView(deps, idOf(request.params), read(From, request.query).from);
+    const { hall } = await signedIn(deps, request);
+    const view = await travelView(hall, idOf(request.params), read(From, request.query).from);
     if (!view) throw notFound('part');
     return view;
   });
 
   app.post('/api/works/:id/travel', async (request): Promise<BroughtIn> => {
-    const { person, id: session } = await signedIn(deps, request);
+    const { person, id: session, hall } = await signedIn(deps, request);
     const { id, from, keys } = read(TravelBody, request.body);
-    const brought = await sendBows(deps, idOf(request.params), { from, keys, asking: id, asker: { person: person.id, session } });
+    const brought = await sendBows({ ...deps, ...hall }, idOf(request.params), { from, keys, asking: id, asker: { person: person.id, session } });
     if (!brought) throw notFound('part');
     return brought;
   });

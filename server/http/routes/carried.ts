@@ -11,22 +11,21 @@ const Revision = z.object({ revision: z.coerce.number().int().positive().optiona
 
 /** What changed when a corrected edition was laid over a part, and the marks that did not go along. */
 export function carriedRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, sections } = deps.store;
-
   async function twoEditions(request: FastifyRequest) {
-    await signedIn(deps, request);
+    const { hall } = await signedIn(deps, request);
+    const { library } = hall.store;
     const part = await library.part(idOf(request.params));
     const editions = part ? await library.earlier(part.id) : [];
     const { revision } = read(Revision, request.query);
     const earlier = editions.find((one) => revision === undefined || one.revision === revision);
     const older = part && earlier && (await library.earlierMusic(part.id, earlier.revision));
     if (!older) throw notFound('earlier edition of this part');
-    return { part, older, earlier, editions };
+    return { hall, part, older, earlier, editions };
   }
 
   app.get('/api/parts/:id/carried', async (request): Promise<CarriedView> => {
-    const { part, older, earlier, editions } = await twoEditions(request);
-    const current = await deps.authority.current(part.id);
+    const { hall, part, older, earlier, editions } = await twoEditions(request);
+    const current = await hall.authority.current(part.id);
     const places = await deps.documents.carriedPlaces(current!.state, older, part.content);
     // What was settled beside a later edition is settled beside an earlier one too.
     const settled = Object.assign({}, ...editions.toReversed().map((one) => one.settled)) as CarriedView['settled'];
@@ -34,14 +33,15 @@ export function carriedRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.get('/api/parts/:id/carried/engraving', async (request, reply) => {
-    const { older, earlier } = await twoEditions(request);
-    const made = await deps.documents.engravingFor({ ...(await library.source(earlier.edition))!, part: older.id, stored: older });
+    const { hall, older, earlier } = await twoEditions(request);
+    const made = await deps.documents.engravingFor({ ...(await hall.store.library.source(earlier.edition))!, part: older.id, stored: older });
     if (!made.ok) throw new TroubleAnswer(422, made.trouble);
     return reply.type('application/vnd.recordare.musicxml+xml; charset=utf-8').send(made.text);
   });
 
   app.post('/api/parts/:id/carried', async (request): Promise<{ ok: true }> => {
-    const { person } = await signedIn(deps, request);
+    const { person, hall } = await signedIn(deps, request);
+    const { library, sections } = hall.store;
     const part = idOf(request.params);
     const { revision, key, how } = read(SettleBody, request.body);
     const section = await sections.ofPart(part);

@@ -13,10 +13,8 @@ const Form = z.object({ form: z.enum(['json', 'csv']).default('json') });
 const Settled = z.strictObject({ settled: z.boolean() });
 
 export function errataRoutes(app: FastifyInstance, deps: Deps): void {
-  const { errata, library } = deps.store;
-
   app.get('/api/works/:id/errata', async (request, reply) => {
-    await signedIn(deps, request);
+    const { errata, library } = (await signedIn(deps, request)).hall.store;
     const work = await library.work(idOf(request.params));
     if (!work) throw notFound('work');
     const found = await errata.of(work.id);
@@ -25,7 +23,8 @@ export function errataRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.post('/api/parts/:id/errata', async (request): Promise<ErratumView> => {
-    const { person } = await signedIn(deps, request);
+    const { person, hall } = await signedIn(deps, request);
+    const { errata, library } = hall.store;
     const { measure, says, should } = read(Body, request.body);
     const part = await library.part(idOf(request.params));
     if (!part) throw notFound('part');
@@ -36,7 +35,7 @@ export function errataRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.put('/api/errata/:id/settled', async (request) => {
-    await librarian(deps, request);
+    const { errata } = (await librarian(deps, request)).hall.store;
     const { settled } = read(Settled, request.body);
     if (!(await errata.settle(idOf(request.params), settled ? deps.now() : null))) throw notFound('wrong note');
     return { settled };

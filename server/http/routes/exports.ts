@@ -15,15 +15,13 @@ const Export = z.object({ for: z.union([z.literal('section'), SeatId]).default('
 const Changes = z.object({ form: z.enum(['csv', 'text']).default('csv') });
 
 export function exportRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library } = deps.store;
-
   async function marked(request: FastifyRequest) {
-    const { person } = await signedIn(deps, request);
-    return markedPart(deps, idOf(request.params), person);
+    const { person, hall } = await signedIn(deps, request);
+    return { ...(await markedPart(hall, idOf(request.params), person)), library: hall.store.library };
   }
 
   app.get('/api/parts/:id/export', async (request, reply) => {
-    const { part, section, state, facts } = await marked(request);
+    const { part, section, state, facts, library } = await marked(request);
     const { for: reader, form } = read(Export, request.query);
     if (reader !== 'section' && !facts.seats.includes(reader)) throw trouble(404, 'NO_SUCH_SEAT', `The section has no seat ${reader}. Choose one of its seats, or the whole section.`);
     const marks = marksOnCopy(state, reader, facts.seats).filter(({ note }) => facts.notes.has(note));

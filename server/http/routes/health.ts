@@ -10,7 +10,7 @@ export function healthRoutes(app: FastifyInstance, deps: Deps): void {
 
   app.get('/api/health', { config: { rateLimit: false } }, async (_request, reply) => {
     try {
-      await deps.store.ping();
+      await deps.ping();
       return { well: true, protocol: PROTOCOL };
     } catch {
       return reply.code(503).send({ well: false, ...AWAY });

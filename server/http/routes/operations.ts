@@ -14,13 +14,13 @@ const STATUS: Partial<Record<RefusalCode, number>> = { NOT_YOUR_ROLE: 403, NOT_Y
 
 export function operationRoutes(app: FastifyInstance, deps: Deps): void {
   app.post('/api/parts/:id/operations/:name', async (request, reply) => {
-    const session = await signedIn(deps, request);
+    const { person, id, hall } = await signedIn(deps, request);
     const { name } = read(Name, request.params);
     if (!isOperationName(name)) throw notFound('operation');
     const { operation, input, protocol } = read(SubmitBody, request.body);
     const refuse = (refusal: Refusal) => reply.code(STATUS[refusal.code] ?? 409).send({ ok: false, refusal, code: refusal.code, text: refusalText(refusal) });
     if (protocol !== undefined && protocol !== PROTOCOL) return refuse(refused('OLD_PROGRAM').refusal);
-    const answer = await deps.authority.submit(idOf(request.params), { request: { operation, name, input }, asker: { person: session.person.id, session: session.id } });
+    const answer = await hall.authority.submit(idOf(request.params), { request: { operation, name, input }, asker: { person: person.id, session: id } });
     if (!answer) throw notFound('part');
     if (answer.ok) return { ok: true, entry: answer.entry };
     if ('refusal' in answer) return refuse(answer.refusal);

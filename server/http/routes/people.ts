@@ -10,19 +10,17 @@ import { notFound } from '../trouble.ts';
 const Body = NewPerson.refine(({ name }) => printable(name), { path: ['name'], message: 'a name is made of letters' });
 
 export function peopleRoutes(app: FastifyInstance, deps: Deps): void {
-  const { people } = deps.store;
-
   app.post('/api/people', async (request) => {
-    await librarian(deps, request);
-    const { name, librarian: isLibrarian } = read(Body, request.body);
-    const person = await people.add(name, isLibrarian);
-    return { person, link: await makeSignInLink(deps.store, addressOf(request.headers, deps.origin), person.id, deps.now()) };
+    const { hall } = await librarian(deps, request);
+    const { name, librarian: isLibrarian, deputy } = read(Body, request.body);
+    const person = await hall.store.people.add(name, isLibrarian, deputy);
+    return { person, link: await makeSignInLink(deps.door, addressOf(request.headers, deps.origin), person.id, hall.ensemble, deps.now()) };
   });
 
   app.post('/api/people/:id/link', async (request) => {
-    await librarian(deps, request);
-    const person = await people.byId(idOf(request.params));
+    const { hall } = await librarian(deps, request);
+    const person = await hall.store.people.byId(idOf(request.params));
     if (!person) throw notFound('person');
-    return { person, link: await makeSignInLink(deps.store, addressOf(request.headers, deps.origin), person.id, deps.now()) };
+    return { person, link: await makeSignInLink(deps.door, addressOf(request.headers, deps.origin), person.id, hall.ensemble, deps.now()) };
   });
 }

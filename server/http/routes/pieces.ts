@@ -15,27 +15,27 @@ export function pieceRoutes(app: FastifyInstance, deps: Deps): void {
   app.addHook('onClose', () => checks.close());
 
   async function asked(request: FastifyRequest) {
-    const { person } = await signedIn(deps, request);
-    const work = await deps.store.library.work(idOf(request.params));
+    const { person, hall } = await signedIn(deps, request);
+    const work = await hall.store.library.work(idOf(request.params));
     if (!work) throw notFound('work');
-    return { work, person: person.id };
+    return { hall, work, person: person.id };
   }
 
   app.get('/api/works/:id/check', async (request): Promise<PieceCheck> => {
-    const { work, person } = await asked(request);
-    return checks.view(work.id, person);
+    const { hall, work, person } = await asked(request);
+    return checks.view(hall, work.id, person);
   });
 
   app.post('/api/works/:id/check', async (request): Promise<PieceCheck> => {
-    const { work, person } = await asked(request);
-    checks.ask(work, person);
-    return checks.view(work.id, person);
+    const { hall, work, person } = await asked(request);
+    checks.ask(hall, work, person);
+    return checks.view(hall, work.id, person);
   });
 
   app.delete('/api/works/:id/check', async (request): Promise<PieceCheck> => {
-    const { work, person } = await asked(request);
+    const { hall, work, person } = await asked(request);
     checks.leave(work.id, person);
-    return checks.view(work.id, person);
+    return checks.view(hall, work.id, person);
   });
 
   app.get('/api/works/:id/check/parts/:part', async (request): Promise<readonly PieceFinding[]> => {

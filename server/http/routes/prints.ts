@@ -1,5 +1,4 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import type { LiveSession } from '../../store/people.ts';
 import { attachment } from '../attachment.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
@@ -7,7 +6,7 @@ import { markedPart } from '../markedPart.ts';
 import { copyOf, PrintAsked, PrintsAsked } from '../prints/copyOf.ts';
 import { FORMS } from '../prints/forms.ts';
 import { packCopies, type Copy } from '../prints/packCopies.ts';
-import { signedIn } from '../session.ts';
+import { signedIn, type SignedIn } from '../session.ts';
 import { notFound, trouble, TroubleAnswer } from '../trouble.ts';
 
 /** Parts as pages, one at a time for each person; what nobody waits for any more is stopped. */
@@ -15,7 +14,7 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
   const printing = new Set<string>();
 
   /** Runs a print for somebody who has no other, until it is done or its asker goes away. */
-  async function alone<T>(request: FastifyRequest, reply: FastifyReply, work: (session: LiveSession, signal: AbortSignal, done: () => void) => Promise<T>): Promise<T> {
+  async function alone<T>(request: FastifyRequest, reply: FastifyReply, work: (session: SignedIn, signal: AbortSignal, done: () => void) => Promise<T>): Promise<T> {
     const session = await signedIn(deps, request);
     const { id } = session.person;
     if (printing.has(id)) throw trouble(429, 'PRINTING', 'Your last print is still being made. Wait until it is there, then ask for the next.');
@@ -32,10 +31,10 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
   }
 
   app.get('/api/parts/:id/print', (request, reply) =>
-    alone(request, reply, async ({ person }, signal, done) => {
+    alone(request, reply, async ({ person, hall }, signal, done) => {
       const asked = read(PrintAsked, request.query);
-      const marked = await markedPart(deps, idOf(request.params), person);
-      const { order, name } = await copyOf(deps, marked, asked.for, asked);
+      const marked = await markedPart(hall, idOf(request.params), person);
+      const { order, name } = await copyOf({ ...deps, ...hall }, marked, asked.for, asked);
       const { make, suffix } = FORMS[asked.form];
       const made = await make(deps, order, signal);
       done();
@@ -47,17 +46,17 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
   );
 
   app.post('/api/works/:id/prints', (request, reply) =>
-    alone(request, reply, async ({ person }, signal, done) => {
+    alone(request, reply, async ({ person, hall }, signal, done) => {
       const asked = read(PrintsAsked, request.body);
-      const work = await deps.store.library.work(idOf(request.params));
+      const work = await hall.store.library.work(idOf(request.params));
       if (!work) throw notFound('work');
       const { make, suffix } = FORMS[asked.form];
       const copies: Copy[] = [];
       for (const { part, for: readers } of asked.copies) {
-        const marked = await markedPart(deps, part, person);
+        const marked = await markedPart(hall, part, person);
         if (marked.part.work.id !== work.id) throw notFound('part');
         for (const reader of readers) {
-          const { order, name } = await copyOf(deps, marked, reader, asked);
+          const { order, name } = await copyOf({ ...deps, ...hall }, marked, reader, asked);
           copies.push({ name, make: () => make(deps, order, signal) });
         }
       }

@@ -1,4 +1,4 @@
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { difference } from '../../../core/agreement/difference.ts';
 import { inForce, type MarkInForce } from '../../../core/agreement/inForce.ts';
@@ -19,12 +19,11 @@ const At = z.object({ seq: Seq });
 const Between = z.object({ from: Seq, to: Seq });
 
 export function revisionRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library } = deps.store;
-
-  async function partOf(params: unknown) {
-    const part = await library.part(idOf(params));
+  async function partOf(request: FastifyRequest) {
+    const { hall } = await signedIn(deps, request);
+    const part = await hall.store.library.part(idOf(request.params));
     if (!part) throw notFound('part');
-    return { part, ...(await partNow(deps, part)) };
+    return { store: hall.store, part, ...(await partNow(hall, part)) };
   }
 
   /** Ink alone tells what stood then; nothing of the log has to be read again. */
@@ -32,31 +31,27 @@ export function revisionRoutes(app: FastifyInstance, deps: Deps): void {
     inForce(stoodAt(state, seq), facts.seats);
 
   app.get('/api/parts/:id/revisions', async (request): Promise<RevisionsView> => {
-    await signedIn(deps, request);
-    const { part, state } = await partOf(request.params);
-    return { head: state.seq, revisions: revisionsOf(await wholeLog(deps.store, part.id, state.seq)) };
+    const { store, part, state } = await partOf(request);
+    return { head: state.seq, revisions: revisionsOf(await wholeLog(store, part.id, state.seq)) };
   });
 
   app.get('/api/parts/:id/revisions/:seq', async (request): Promise<RevisionView> => {
-    await signedIn(deps, request);
+    const { state, facts } = await partOf(request);
     const { seq } = read(At, request.params);
-    const { state, facts } = await partOf(request.params);
     if (seq > state.seq) throw notFound('earlier state of this part');
     return { seq, marks: standing(state, seq, facts) };
   });
 
   app.get('/api/parts/:id/difference', async (request): Promise<DifferenceView> => {
-    await signedIn(deps, request);
+    const { state, facts } = await partOf(request);
     const { from, to } = read(Between, request.query);
-    const { state, facts } = await partOf(request.params);
     if (Math.max(from, to) > state.seq) throw notFound('earlier state of this part');
     return { from, to, changes: difference(standing(state, from, facts), standing(state, to, facts), facts) };
   });
 
   app.get('/api/parts/:id/erasures', async (request, reply) => {
-    await signedIn(deps, request);
-    const { part, state, facts } = await partOf(request.params);
+    const { store, part, state, facts } = await partOf(request);
     const name = `${part.work.title} - ${part.content.name} - to erase.csv`;
-    return reply.type('text/csv; charset=utf-8').header('content-disposition', attachment(name)).send(erasuresAsCsv(state, facts, part.content, revisionsOf(await wholeLog(deps.store, part.id, state.seq))));
+    return reply.type('text/csv; charset=utf-8').header('content-disposition', attachment(name)).send(erasuresAsCsv(state, facts, part.content, revisionsOf(await wholeLog(store, part.id, state.seq))));
   });
 }

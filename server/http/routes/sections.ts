@@ -13,18 +13,16 @@ const Body = NewSection.refine(({ name }) => printable(name), { path: ['name'], 
 const Settings = z.record(z.string().max(60), z.json());
 
 export function sectionRoutes(app: FastifyInstance, deps: Deps): void {
-  const { sections } = deps.store;
-
   app.post('/api/sections', async (request) => {
-    await librarian(deps, request);
+    const { hall } = await librarian(deps, request);
     const { name, instrument } = read(Body, request.body);
-    const section = await sections.add(name, instrument);
+    const section = await hall.store.sections.add(name, instrument);
     if (!section) throw trouble(409, 'NAME_TAKEN', `There is a section called "${name}" already. Give this one another name.`);
     return section;
   });
 
   app.put('/api/sections/:id/seating', async (request) => {
-    await librarian(deps, request);
+    const { sections } = (await librarian(deps, request)).hall.store;
     const id = idOf(request.params);
     const plan = read(Seating, request.body);
     if (!planFits(plan)) throw trouble(400, 'SEATED_TWICE', 'Nothing was changed: a seat or a person stands in the plan twice. Leave one of them out.');
@@ -34,7 +32,8 @@ export function sectionRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.put('/api/sections/:id/settings', async (request) => {
-    const { person } = await signedIn(deps, request);
+    const { person, hall } = await signedIn(deps, request);
+    const { sections } = hall.store;
     const id = idOf(request.params);
     const section = await sections.byId(id);
     if (!section) throw notFound('section');

@@ -6,19 +6,18 @@ import { librarian, signedIn } from '../session.ts';
 import { notFound } from '../trouble.ts';
 
 export function shelfRoutes(app: FastifyInstance, deps: Deps): void {
-  const { library, people, sections } = deps.store;
-
   app.get('/api/shelf', async (request): Promise<Shelf> => {
-    const { person } = await signedIn(deps, request);
+    const { person, hall, programmes: mine } = await signedIn(deps, request);
+    const { library, sections, people } = hall.store;
     const [programmes, all, everybody] = await Promise.all([library.programmes(), sections.all(), person.librarian ? people.all() : []]);
-    return { programmes, sections: all, people: everybody };
+    return { programmes: programmes.filter(({ id }) => mine?.has(id) ?? true), sections: all, people: everybody };
   });
 
   app.put('/api/parts/:id/section', async (request) => {
-    await librarian(deps, request);
+    const { hall } = await librarian(deps, request);
     const id = idOf(request.params);
     const { section } = read(AssignPart, request.body);
-    if (!(await library.assign(id, section))) throw notFound('part or section');
+    if (!(await hall.store.library.assign(id, section))) throw notFound('part or section');
     deps.notices.renewed([id]);
     return { section };
   });

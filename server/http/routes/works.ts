@@ -18,17 +18,17 @@ export function workRoutes(app: FastifyInstance, deps: Deps): void {
   const limits = { bodyLimit: LARGEST_UPLOAD + 1024 * 1024, config: { rateLimit: { max: Math.min(UPLOADS_PER_MINUTE, deps.requestsPerMinute) } } };
 
   async function taken(request: FastifyRequest, reply: FastifyReply, kind: ImportOrder['kind'], most: number): Promise<ImportAnswer | ImportView> {
-    const { person } = await librarian(deps, request);
+    const { person, hall } = await librarian(deps, request);
     const target = idOf(request.params);
     const files = await uploadedFiles(request, imports.spool);
     if (files.length > most) {
       await imports.spool.drop(files);
       throw trouble(400, 'ONE_FILE', 'Nothing was changed: a corrected score is laid over the work one file at a time. Send them one by one.');
     }
-    const { view, ended } = imports.ask({ kind, target, files, by: person.id });
+    const { view, ended } = imports.ask({ kind, target, files, by: person.id, hall });
     if (/\brespond-async\b/i.test(String(request.headers.prefer ?? ''))) return reply.code(202).header('location', `/api/imports/${view.id}`).send(view);
     const outcome = await ended;
-    imports.leave(view.id);
+    imports.leave(hall.ensemble, view.id);
     if (!outcome.ok) throw new TroubleAnswer(outcome.status, outcome.trouble);
     return outcome.answer;
   }
@@ -38,20 +38,19 @@ export function workRoutes(app: FastifyInstance, deps: Deps): void {
   app.post('/api/works/:id/files', limits, (request, reply) => taken(request, reply, 'parts', MOST_FILES));
 
   app.get('/api/imports', async (request): Promise<ImportView[]> => {
-    await librarian(deps, request);
-    return imports.views();
+    return imports.views((await librarian(deps, request)).hall.ensemble);
   });
 
   app.get('/api/imports/:id', async (request): Promise<ImportView> => {
-    await librarian(deps, request);
-    const view = imports.view(idOf(request.params));
+    const { hall } = await librarian(deps, request);
+    const view = imports.view(hall.ensemble, idOf(request.params));
     if (!view) throw notFound('import');
     return view;
   });
 
   app.delete('/api/imports/:id', async (request): Promise<ImportView[]> => {
-    await librarian(deps, request);
-    if (!imports.leave(idOf(request.params))) throw notFound('import');
-    return imports.views();
+    const { hall } = await librarian(deps, request);
+    if (!imports.leave(hall.ensemble, idOf(request.params))) throw notFound('import');
+    return imports.views(hall.ensemble);
   });
 }

@@ -3,9 +3,9 @@ import { expect, it } from 'vitest';
 import type { BroughtIn } from '../../../core/archive/wire.ts';
 import { seatsFor } from '../../../core/music/seat.ts';
 import * as documents from '../../../server/jobs/documents.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { openHouse, type Visitor } from '../../support/house.ts';
 import { note, scoreText } from '../../support/scoreText.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
 /** Violins and violas with the same six measures each. */
 const SCORE = (() => {
@@ -16,7 +16,7 @@ const SCORE = (() => {
 })();
 
 it('whoever leads a section brings the marks to it alone and hears of no other; the librarian lays all of them', async () => {
-  const store = openMemory();
+  const store = await inMemory();
   const house = await openHouse(store, { documents });
   const librarian = await house.signIn((await store.people.add('Lena Ashgrove', true))!);
   const principals: Visitor[] = [];

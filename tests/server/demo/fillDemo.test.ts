@@ -7,9 +7,9 @@ import { checkPart } from '../../../core/check/checkPart.ts';
 import { readScore } from '../../../core/musicxml/readScore.ts';
 import { fillDemo, type DemoAnswer, type DemoDeps } from '../../../server/demo/fillDemo.ts';
 import { createAuthority } from '../../../server/operations/authority.ts';
-import { openMemory } from '../../../server/store/memory.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
-const store = openMemory();
+const store = await inMemory();
 const authority = createAuthority(store);
 const deps: DemoDeps = {
   store, authority,

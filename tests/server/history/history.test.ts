@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../../core/agreement/event.ts';
 import { replay } from '../../../core/agreement/replay.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
-import { APP, DATABASE } from '../../../server/database/connection.ts';
+import { APP, DATABASE, DOOR } from '../../../server/database/connection.ts';
 import { openPostgres } from '../../../server/store/postgres.ts';
 import { chance } from '../../support/chance.ts';
 import { freePort, startServer } from '../../support/serverProcess.ts';
@@ -190,7 +190,10 @@ describe(`a history of eight people over ${SECONDS} s of cuts and kills (seed ${
   });
 
   it('6: a snapshot and the rows after it come to the same as the whole log', async () => {
-    const store = openPostgres({ host: join(data, 'socket'), port: 5432, user: APP, database: DATABASE });
+    const as = (user: string) => ({ host: join(data, 'socket'), port: 5432, user, database: DATABASE });
+    const kept = openPostgres({ app: as(APP), door: as(DOOR) });
+    const { id } = (await kept.door.ensembles())[0]!;
+    const store = kept.of(id);
     let found = 0;
     for (const [part, log] of seen.logs) {
       const snapshot = await store.log.snapshot(part, PROTOCOL);
@@ -199,7 +202,7 @@ describe(`a history of eight people over ${SECONDS} s of cuts and kills (seed ${
       expect(snapshot).toEqual(replay(log.slice(0, snapshot.seq)));
       expect(replay(log.slice(snapshot.seq), snapshot)).toEqual(replay(log));
     }
-    await store.close();
+    await kept.close();
     expect(found).toBeGreaterThan(0);
   });
 

@@ -6,21 +6,19 @@ import { demoScore } from '../../../server/demo/score/writeScore.ts';
 import { unpack } from '../../../server/files/unpack.ts';
 import { zipDirectory } from '../../../server/files/zipDirectory.ts';
 import * as documents from '../../../server/jobs/documents.ts';
-import { openMemory } from '../../../server/store/memory.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
-import type { Store } from '../../../server/store/store.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
+import { inMemory, inPostgres, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 const databases: TestDatabase[] = [];
-const KINDS: [string, () => Promise<Store>][] = [
-  ['memory', async () => openMemory()],
+const KINDS: [string, () => Promise<OneEnsemble>][] = [
+  ['memory', inMemory],
   [
     'PostgreSQL',
     async () => {
       const database = await createTestDatabase();
       databases.push(database);
-      return openPostgres(database.app);
+      return inPostgres(database);
     },
   ],
 ];
@@ -35,7 +33,7 @@ interface Library {
   programme: string;
 }
 
-async function furnished(store: Store): Promise<Library> {
+async function furnished(store: OneEnsemble): Promise<Library> {
   const house = await openHouse(store, { documents });
   const lena = (await store.people.add('Lena Ashgrove', true))!;
   const ilya = (await store.people.add('Ilya Brandt', false))!;
@@ -64,7 +62,7 @@ async function ink(principal: Visitor, part: string, measures: readonly number[]
 }
 
 describe.each(KINDS)('the archive, kept in %s', (_, open) => {
-  let store: Store;
+  let store: OneEnsemble;
   let library: Library;
   let laid: Awaited<ReturnType<typeof work>>;
   beforeAll(async () => {

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { OPERATIONS } from '../../../core/agreement/registry.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { openHouse, type House } from '../../support/house.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
 let house: House;
-beforeAll(async () => (house = await openHouse(openMemory())));
+beforeAll(async () => (house = await openHouse(await inMemory())));
 afterAll(() => house.close());
 
 /** Names of parameters differ between the framework and the description; places do not. */

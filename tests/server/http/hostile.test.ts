@@ -1,13 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import * as documents from '../../../server/jobs/documents.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
 let house: House;
 let librarian: Visitor;
 let programme: string;
 beforeAll(async () => {
-  const store = openMemory();
+  const store = await inMemory();
   house = await openHouse(store, { documents });
   librarian = await house.signIn(await store.people.add('Lena Ashgrove', true));
   programme = (await librarian.post('/api/programmes', { title: 'Storm' })).json.id;

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CarriedView, WorkView } from '../../../core/agreement/wire/http.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { openHouse, tokenOf, type House, type Visitor } from '../../support/house.ts';
+import { inPostgres } from '../../support/oneEnsemble.ts';
 
 let database: TestDatabase;
 let house: House;
@@ -12,15 +12,15 @@ let firsts: string;
 let seconds: string;
 beforeAll(async () => {
   database = await createTestDatabase();
-  house = await openHouse(openPostgres(database.app));
-  librarian = await house.signIn(await house.deps.store.people.add('Lena Ashgrove', true));
+  house = await openHouse(await inPostgres(database));
+  librarian = await house.signIn(await house.store.people.add('Lena Ashgrove', true));
   firsts = (await librarian.post('/api/sections', { name: 'First violins', instrument: 'violin' })).json.id;
   seconds = (await librarian.post('/api/sections', { name: 'Second violins', instrument: 'violin' })).json.id;
   programme = (await librarian.post('/api/programmes', { title: 'Harbour lights', days: [{ kind: 'concert', date: '2027-05-09' }] })).json.id;
 });
 afterAll(async () => {
   await house.close();
-  await house.deps.store.close();
+  await house.store.close();
   await database.drop();
 });
 
@@ -137,8 +137,8 @@ describe('a librarian seats a section', () => {
 
 describe('a fault of ours', () => {
   it('is logged under a name that the reader is told, and nothing else', async () => {
-    const broken = await openHouse({ ...house.deps.store, sections: { ...house.deps.store.sections, all: () => Promise.reject(new Error('secret of the house')) } });
-    const visitor = await broken.signIn(await house.deps.store.people.add('Mona Castell', false));
+    const broken = await openHouse({ ...house.store, sections: { ...house.store.sections, all: () => Promise.reject(new Error('secret of the house')) } });
+    const visitor = await broken.signIn(await house.store.people.add('Mona Castell', false));
     const reply = await visitor.get('/api/shelf');
     expect(reply).toMatchObject({ status: 500, json: { code: 'FAULT', incident: expect.stringMatching(/^\w+ \w+ \d{4}$/) } });
     expect(reply.text).not.toContain('secret');
@@ -149,8 +149,8 @@ describe('a fault of ours', () => {
 
   it('a database that is away is said to be away, to be asked again', async () => {
     const away = Object.assign(new Error('connect ENOENT'), { code: 'ENOENT' });
-    const broken = await openHouse({ ...house.deps.store, sections: { ...house.deps.store.sections, all: () => Promise.reject(away) }, ping: () => Promise.reject(away) });
-    const visitor = await broken.signIn(await house.deps.store.people.add('Jon Ferrow', false));
+    const broken = await openHouse({ ...house.store, sections: { ...house.store.sections, all: () => Promise.reject(away) } }, { ping: () => Promise.reject(away) });
+    const visitor = await broken.signIn(await house.store.people.add('Jon Ferrow', false));
     expect(await visitor.get('/api/shelf')).toMatchObject({ status: 503, headers: { 'retry-after': '1' }, json: { code: 'SHELVES_AWAY' } });
     expect(await visitor.get('/api/health')).toMatchObject({ status: 503, json: { well: false } });
     expect(broken.lines).toEqual([]);

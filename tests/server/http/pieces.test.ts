@@ -2,13 +2,12 @@ import { randomUUID } from 'node:crypto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { PieceCheck } from '../../../core/agreement/wire/piece.ts';
 import { Exhausted, type RunOptions } from '../../../server/jobs/runInWorker.ts';
-import { openMemory } from '../../../server/store/memory.ts';
-import type { Store } from '../../../server/store/store.ts';
 import { chance } from '../../support/chance.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
 import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
 import { longPart } from '../../support/longPart.ts';
 import { smallPart } from '../../support/smallPart.ts';
+import { inMemory, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 /** A look that goes on until the test lets it end. */
 interface Look {
@@ -18,14 +17,14 @@ interface Look {
   fail(reason: unknown): void;
 }
 
-let store: Store, house: House, laid: LaidOut, work: string, parts: string[];
+let store: OneEnsemble, house: House, laid: LaidOut, work: string, parts: string[];
 let principal: Visitor, player: Visitor, guest: Visitor;
 let looks: Look[];
 
 const finding = { rule: 'bow/outlasts-bow', text: 'The bow runs out.', severity: 'collides' as const, measure: 1, where: 'measure 1', seats: 'all' as const, rested: null };
 
 beforeEach(async () => {
-  store = openMemory();
+  store = await inMemory();
   laid = await layOut(store);
   looks = [];
   const edition = { bytes: new Uint8Array(), fileName: 'two.musicxml', by: laid.librarian.id, at: new Date() };

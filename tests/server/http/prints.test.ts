@@ -2,19 +2,18 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { PrintOrder } from '../../../server/print/order.ts';
 import { zipDirectory } from '../../../server/files/zipDirectory.ts';
 import { unpack } from '../../../server/files/unpack.ts';
-import { openMemory } from '../../../server/store/memory.ts';
-import type { Store } from '../../../server/store/store.ts';
 import { fakeDocuments } from '../../support/fakeDocuments.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
 import { layOut, type LaidOut } from '../../support/laidOut.ts';
+import { inMemory, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
-let store: Store, house: House, laid: LaidOut;
+let store: OneEnsemble, house: House, laid: LaidOut;
 let librarian: Visitor, principal: Visitor, player: Visitor;
 /** Prints that go on until the test lets them end. */
 let held: { order: PrintOrder; end(): void }[] | null;
 
 beforeEach(async () => {
-  store = openMemory();
+  store = await inMemory();
   laid = await layOut(store);
   held = null;
   house = await openHouse(store, {

@@ -33,12 +33,12 @@ describe('signing in', () => {
     const reply = await visitor.post('/api/sign-in', { token: tokenOf(await linkFor(house, laid.player)) });
     expect(String(reply.headers['set-cookie'])).toMatch(/^bowline=[\w-]{43}; Max-Age=2592000; Path=\/; HttpOnly; SameSite=Lax$/);
     const token = visitor.cookie().split('=')[1]!;
-    expect(await house.deps.store.people.session(new TextEncoder().encode(token), new Date())).toBeNull();
+    expect(await house.store.door.session(new TextEncoder().encode(token), new Date())).toBeNull();
     expect((await visitor.get('/api/me')).status).toBe(200);
   });
 
   it('over https the cookie is bound to the host', async () => {
-    const https = await openHouse(house.deps.store, { origin: 'https://bowline.example' });
+    const https = await openHouse(house.store, { origin: 'https://bowline.example' });
     const reply = await https.visitor().post('/api/sign-in', { token: tokenOf(await linkFor(house, laid.player)) }, { origin: 'https://bowline.example' });
     expect(String(reply.headers['set-cookie'])).toMatch(/^__Host-bowline=[\w-]{43}; .*Path=\/; HttpOnly; Secure; SameSite=Lax$/);
     expect(reply.headers['strict-transport-security']).toBeDefined();
@@ -84,7 +84,7 @@ describe('signing in', () => {
   });
 
   it('floods are slowed down with a sentence', async () => {
-    const slow = await openHouse(house.deps.store, { requestsPerMinute: 5 });
+    const slow = await openHouse(house.store, { requestsPerMinute: 5 });
     const visitor = slow.visitor();
     const replies = [];
     for (let request = 0; request < 8; request++) replies.push(await visitor.get('/api/openapi.json'));

@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { seatsFor } from '../../../core/music/seat.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
 let house: House;
 let librarian: Visitor;
@@ -12,7 +12,7 @@ let work: string;
 let [one, two]: string[] = [];
 
 beforeAll(async () => {
-  const store = openMemory();
+  const store = await inMemory();
   house = await openHouse(store);
   librarian = await house.signIn((await store.people.add('Lena', true))!);
   const leaders = await Promise.all(['Ilya', 'Mona'].map(async (name, i) => {

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { WorkView } from '../../../core/agreement/wire/http.ts';
 import { isUnderWay, type ImportView } from '../../../core/agreement/wire/imports.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { fakeDocuments } from '../../support/fakeDocuments.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
 /** Reading stands still until it is let go; stopping ends it at once, as a worker's does. */
 function gate() {
@@ -31,7 +31,7 @@ let clock: Date;
 beforeEach(async () => {
   door = gate();
   clock = new Date('2026-11-26T09:00:00Z');
-  const store = openMemory();
+  const store = await inMemory();
   house = await openHouse(store, {
     now: () => clock,
     documents: {
@@ -112,7 +112,7 @@ describe('a score comes in in the background', () => {
 
   it('a fault of ours is told under a name, and the next import goes on', async () => {
     door.openAll();
-    house.deps.store.library.addWork = () => Promise.reject(new Error('secret of the house'));
+    house.store.library.addWork = () => Promise.reject(new Error('secret of the house'));
     const view = await ended((await begin({ 'a.xml': 'Violin I:4' })).id);
     expect(view).toMatchObject({ step: 'refused', trouble: { code: 'FAULT', incident: expect.stringMatching(/^\w+ \w+ \d{4}$/) } });
     expect(JSON.stringify(view)).not.toContain('secret');
@@ -121,7 +121,7 @@ describe('a score comes in in the background', () => {
   });
 
   it('it is for the librarian alone', async () => {
-    const visitor = await house.signIn(await house.deps.store.people.add('Mona Castell', false));
+    const visitor = await house.signIn(await house.store.people.add('Mona Castell', false));
     const { id } = await begin({ 'a.xml': 'Violin I:4' });
     expect((await visitor.begin(works(), { 'a.xml': 'Violin I:4' })).status).toBe(403);
     expect((await visitor.get('/api/imports')).status).toBe(403);

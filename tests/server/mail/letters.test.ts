@@ -4,9 +4,9 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openPost, type Post } from '../../../server/mail/post.ts';
 import { goRound } from '../../../server/mail/round.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
 import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
+import { inMemory } from '../../support/oneEnsemble.ts';
 
 /** A real SMTP server on a free port that keeps every letter, unless it is told to refuse. */
 class Letterbox {
@@ -44,7 +44,7 @@ afterAll(() => box.close());
 let house: House, laid: LaidOut, post: Post, player: Visitor, principal: Visitor;
 const lines: string[] = [];
 beforeEach(async () => {
-  const store = openMemory();
+  const store = await inMemory();
   laid = await layOut(store);
   house = await openHouse(store, { letters: { minutes: 30 } });
   post = openPost(url, 'Bowline <bowline@orchestra.example>');
@@ -59,7 +59,7 @@ afterEach(async () => {
 });
 
 const write = (who: Visitor, name: string, input: unknown) => who.post(`/api/parts/${laid.part}/operations/${name}`, { operation: randomUUID(), input });
-const round = (at: string) => goRound({ store: house.deps.store, authority: house.deps.authority, post, minutes: 30, address: 'https://bowline.example', log: (line) => lines.push(line) }, new Date(at));
+const round = (at: string) => goRound({ store: house.store, authority: house.authority, post, minutes: 30, address: 'https://bowline.example', log: (line) => lines.push(line) }, new Date(at));
 const naming = () => write(principal, 'comment', { id: randomUUID(), measure: 2, text: '@Mona Castell, would you try it?', mentions: [{ person: laid.player.id, name: 'Mona Castell' }] });
 
 describe('letters by a real post', () => {

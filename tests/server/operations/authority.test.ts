@@ -5,21 +5,20 @@ import { replay } from '../../../core/agreement/replay.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
 import { createAuthority, type Authority } from '../../../server/operations/authority.ts';
 import type { Answer } from '../../../server/operations/rule.ts';
-import { openMemory } from '../../../server/store/memory.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
 import type { Store } from '../../../server/store/store.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
 import { smallPart } from '../../support/smallPart.ts';
+import { inMemory, inPostgres, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 let database: TestDatabase;
-const KINDS: [string, () => Promise<Store>][] = [
-  ['memory', async () => openMemory()],
-  ['PostgreSQL', async () => openPostgres((database = await createTestDatabase()).app)],
+const KINDS: [string, () => Promise<OneEnsemble>][] = [
+  ['memory', inMemory],
+  ['PostgreSQL', async () => inPostgres((database = await createTestDatabase()))],
 ];
 
 describe.each(KINDS)('operations on a store in %s', (kind, open) => {
-  let store: Store;
+  let store: OneEnsemble;
   beforeAll(async () => (store = await open()));
   afterAll(async () => {
     await store.close();
@@ -31,10 +30,9 @@ describe.each(KINDS)('operations on a store in %s', (kind, open) => {
     heard: LogEntry[];
   }
   async function house(): Promise<House> {
-    const authority = createAuthority(store);
     const laid = await layOut(store);
     const heard: LogEntry[] = [];
-    authority.onLogged((part, entries) => part === laid.part && heard.push(...entries));
+    const authority = createAuthority(store, (part, entries) => part === laid.part && heard.push(...entries));
     return { ...laid, authority, heard };
   }
   const ask = (at: House, person: { id: string }, name: string, input: unknown, operation: string = randomUUID()) => at.authority.submit(at.part, { request: { operation, name, input }, asker: { person: person.id, session: null } });
@@ -118,9 +116,8 @@ describe.each(KINDS)('operations on a store in %s', (kind, open) => {
 
   it('two processes on one part write one dense log, and each tells its own followers every row', async () => {
     const at = await house();
-    const twin = createAuthority(store);
     const heard: LogEntry[] = [];
-    twin.onLogged((_part, entries) => heard.push(...entries));
+    const twin = createAuthority(store, (_part, entries) => heard.push(...entries));
     const second = { ...at, authority: twin };
     await Promise.all([at.authority.current(at.part), twin.current(at.part)]);
     for (let round = 0; round < 6; round++) await Promise.all([ask(at, at.principal, 'propose', oneMark()), ask(second, at.player, 'propose', oneMark()), ask(at, at.player, 'propose', oneMark())]);
@@ -138,10 +135,10 @@ describe.each(KINDS)('operations on a store in %s', (kind, open) => {
     expect(await ask(at, at.player, 'propose', oneMark())).toMatchObject({ ok: true });
     await store.sections.seat(at.section, { seats: [{ seat: '1o', person: at.principal.id }], principal: at.principal.id });
     expect(code(await ask(at, at.player, 'propose', oneMark()))).toBe('NOT_YOUR_ROLE');
-    const session = await store.people.openSession(at.principal.id, new Uint8Array(32).map(() => Math.floor(Math.random() * 256)), new Date(Date.now() + 60_000));
+    const session = await store.door.openSession(at.principal.id, new Uint8Array(32).map(() => Math.floor(Math.random() * 256)), new Date(Date.now() + 60_000), null);
     const withSession = () => at.authority.submit(at.part, { request: { operation: randomUUID(), name: 'propose', input: oneMark() }, asker: { person: at.principal.id, session } });
     expect(await withSession()).toMatchObject({ ok: true });
-    await store.people.revoke(session, new Date());
+    await store.door.revoke(session, new Date());
     expect(await withSession()).toEqual({ ok: false, signedOut: true });
     expect(code(await ask(at, at.guest, 'propose', oneMark()))).toBe('NOT_YOUR_ROLE');
   });
@@ -175,7 +172,7 @@ describe.each(KINDS)('operations on a store in %s', (kind, open) => {
 
 describe('a commit whose answer is lost', () => {
   it('is asked for again with the same id, gives the row that was written, and is told to everybody once (guarantees 1 and 2)', async () => {
-    const store = openMemory();
+    const store = await inMemory();
     const laid = await layOut(store);
     const commit = store.log.commit;
     let lost = 0;
@@ -190,9 +187,8 @@ describe('a commit whose answer is lost', () => {
         },
       },
     };
-    const authority = createAuthority(forgetful);
     const heard: LogEntry[] = [];
-    authority.onLogged((_part, entries) => heard.push(...entries));
+    const authority = createAuthority(forgetful, (_part, entries) => heard.push(...entries));
     const asked = { request: { operation: randomUUID(), name: 'propose', input: oneMark() }, asker: { person: laid.principal.id, session: null } };
     await expect(authority.submit(laid.part, asked)).rejects.toThrow('Connection terminated');
     expect(heard).toEqual([]);

@@ -3,10 +3,10 @@ import { io, type Socket } from 'socket.io-client';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../../core/agreement/event.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
 import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
+import { inPostgres } from '../../support/oneEnsemble.ts';
 
 let database: TestDatabase;
 let house: House;
@@ -15,7 +15,7 @@ let port: number;
 const open: Socket[] = [];
 beforeAll(async () => {
   database = await createTestDatabase();
-  const store = openPostgres(database.app);
+  const store = await inPostgres(database);
   house = await openHouse(store, {}, { heartbeat: 100 });
   laid = await layOut(store);
   await house.app.listen({ port: 0, host: '127.0.0.1' });
@@ -24,7 +24,7 @@ beforeAll(async () => {
 afterEach(() => open.splice(0).forEach((socket) => socket.disconnect()));
 afterAll(async () => {
   await house.close();
-  await house.deps.store.close();
+  await house.store.close();
   await database.drop();
 });
 
@@ -88,13 +88,13 @@ describe('a socket', () => {
     const line = await greeted(laid.principal);
     const token = (line.socket.io.opts.extraHeaders as { cookie: string }).cookie.split('=')[1]!;
     const { hashOf } = await import('../../../server/http/tokens.ts');
-    const session = (await house.deps.store.people.session(hashOf(token), new Date()))!;
-    await house.deps.store.people.revoke(session.id, new Date());
-    const before = (await house.deps.store.log.heads([laid.part])).get(laid.part);
+    const session = (await house.store.door.session(hashOf(token), new Date()))!;
+    await house.store.door.revoke(session.id, new Date());
+    const before = (await house.store.log.heads([laid.part])).get(laid.part);
     const answer = await submit(line, 'propose', oneMark()).catch(() => ({ cut: true }));
     expect(answer.ok ?? false).toBe(false);
     expect(answer.refusal).toBeUndefined();
-    expect((await house.deps.store.log.heads([laid.part])).get(laid.part)).toBe(before);
+    expect((await house.store.log.heads([laid.part])).get(laid.part)).toBe(before);
   });
 
   it('of an old page is told to load again, and nothing it says is read (guarantee 10)', async () => {
@@ -141,7 +141,7 @@ describe('two people on one part', () => {
 
   it('who comes late catches up from where they were, in pages, and then hears the rest', async () => {
     const writer = await greeted(laid.principal);
-    for (let n = 0; n < 12; n++) await Promise.all(Array.from({ length: 50 }, () => house.deps.authority.submit(laid.part, { request: { operation: randomUUID(), name: 'propose', input: oneMark() }, asker: { person: laid.principal.id, session: null } })));
+    for (let n = 0; n < 12; n++) await Promise.all(Array.from({ length: 50 }, () => house.authority.submit(laid.part, { request: { operation: randomUUID(), name: 'propose', input: oneMark() }, asker: { person: laid.principal.id, session: null } })));
     const late = dial(await house.signIn(laid.player));
     await late.ask('hello', { protocol: PROTOCOL });
     const rows: LogEntry[] = [];
@@ -159,7 +159,7 @@ describe('two people on one part', () => {
   it('a follower hears the head again and again, also of rows another process wrote', async () => {
     const line = await greeted(laid.player);
     const { createAuthority } = await import('../../../server/operations/authority.ts');
-    const answer = await createAuthority(house.deps.store).submit(laid.part, { request: { operation: randomUUID(), name: 'propose', input: oneMark() }, asker: { person: laid.principal.id, session: null } });
+    const answer = await createAuthority(house.store).submit(laid.part, { request: { operation: randomUUID(), name: 'propose', input: oneMark() }, asker: { person: laid.principal.id, session: null } });
     const { seq } = (answer as { entry: LogEntry }).entry;
     await until(() => line.heard.head.includes(seq));
     expect(line.heard.logged).toEqual([]);

@@ -1,26 +1,26 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { emptyState } from '../../../core/agreement/state.ts';
+import type { Person } from '../../../server/store/people.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
-import { openMemory } from '../../../server/store/memory.ts';
 import { askerKey, MOVED, type Ground, type Ruling } from '../../../server/store/partLog.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
-import type { Store } from '../../../server/store/store.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { layOut, type LaidOut } from '../../support/laidOut.ts';
 import { smallPart } from '../../support/smallPart.ts';
+import { inMemory, inPostgres, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 let database: TestDatabase;
-const KINDS: [string, () => Promise<Store>][] = [
-  ['memory', async () => openMemory()],
-  ['PostgreSQL', async () => openPostgres((database = await createTestDatabase()).app)],
+const KINDS: [string, () => Promise<OneEnsemble>][] = [
+  ['memory', inMemory],
+  ['PostgreSQL', async () => inPostgres((database = await createTestDatabase()))],
 ];
 const NOW = new Date('2026-11-25T12:00:00.123Z');
 const LATER = new Date('2026-12-25T12:00:00Z');
+const known = ({ id, name }: Person) => ({ id, name });
 const hash = () => new Uint8Array(randomBytes(32));
 
 describe.each(KINDS)('the store in %s', (kind, open) => {
-  let store: Store;
+  let store: OneEnsemble;
   let it1: LaidOut;
   beforeAll(async () => {
     store = await open();
@@ -34,38 +34,38 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
   describe('people', () => {
     it('a sign-in link works once, even when two use it together', async () => {
       const token = hash();
-      await store.people.addLink(it1.player.id, token, LATER);
-      const answers = await Promise.all([store.people.useLink(token, NOW), store.people.useLink(token, NOW)]);
-      expect(answers.filter(Boolean)).toEqual([it1.player]);
-      expect(await store.people.useLink(token, NOW)).toBeNull();
+      await store.door.addLink(it1.player.id, token, LATER, null);
+      const answers = await Promise.all([store.door.useLink(token, NOW), store.door.useLink(token, NOW)]);
+      expect(answers.filter(Boolean)).toEqual([{ person: known(it1.player), ensemble: null }]);
+      expect(await store.door.useLink(token, NOW)).toBeNull();
     });
 
     it('a link past its time does nothing', async () => {
       const token = hash();
-      await store.people.addLink(it1.player.id, token, NOW);
-      expect(await store.people.useLink(token, LATER)).toBeNull();
+      await store.door.addLink(it1.player.id, token, NOW, store.ensemble);
+      expect(await store.door.useLink(token, LATER)).toBeNull();
     });
 
     it('a session holds until it is revoked or its time is over', async () => {
       const token = hash();
-      const id = await store.people.openSession(it1.player.id, token, LATER);
-      expect(await store.people.session(token, NOW)).toEqual({ id, person: it1.player });
-      expect(await store.people.session(token, new Date('2027-01-01'))).toBeNull();
-      await store.people.revoke(id, NOW);
-      expect(await store.people.session(token, NOW)).toBeNull();
-      expect(await store.people.session(hash(), NOW)).toBeNull();
+      const id = await store.door.openSession(it1.player.id, token, LATER, null);
+      expect(await store.door.session(token, NOW)).toEqual({ id, person: known(it1.player), belongings: [{ ensemble: { id: store.ensemble, name: 'Varnholm Strings' }, librarian: false, deputy: false }], only: null, open: null });
+      expect(await store.door.session(token, new Date('2027-01-01'))).toBeNull();
+      await store.door.revoke(id, NOW);
+      expect(await store.door.session(token, NOW)).toBeNull();
+      expect(await store.door.session(hash(), NOW)).toBeNull();
     });
 
     it('a hand is kept for one person, changed, and forgotten', async () => {
       const { player, principal } = it1;
-      expect(await store.people.hand(player.id)).toBeNull();
-      await store.people.setHand(player.id, { factor: 0.9, shortFourth: true });
-      await store.people.setHand(player.id, { factor: 0.95, shortFourth: false });
-      expect(await store.people.hand(player.id)).toEqual({ factor: 0.95, shortFourth: false });
-      expect(await store.people.hand(principal.id)).toBeNull();
-      await store.people.setHand(player.id, null);
-      await store.people.setHand(player.id, null);
-      expect(await store.people.hand(player.id)).toBeNull();
+      expect(await store.door.hand(player.id)).toBeNull();
+      await store.door.setHand(player.id, { factor: 0.9, shortFourth: true });
+      await store.door.setHand(player.id, { factor: 0.95, shortFourth: false });
+      expect(await store.door.hand(player.id)).toEqual({ factor: 0.95, shortFourth: false });
+      expect(await store.door.hand(principal.id)).toBeNull();
+      await store.door.setHand(player.id, null);
+      await store.door.setHand(player.id, null);
+      expect(await store.door.hand(player.id)).toBeNull();
     });
 
     it('memberships say where a person sits and whether they lead', async () => {
@@ -321,7 +321,7 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
     it('the ground says who the askers are at this moment', async () => {
       const { part, section, principal, player, librarian, guest } = await layOut(store);
       const token = hash();
-      const session = await store.people.openSession(player.id, token, new Date(Date.now() + 60_000));
+      const session = await store.door.openSession(player.id, token, new Date(Date.now() + 60_000), null);
       const askers = [...[principal, librarian, guest].map((person) => ({ person: person.id, session: null })), { person: player.id, session }, { person: 'nobody', session: null }, { person: player.id, session: 'none' }, { person: guest.id, session }];
       const look = async () => {
         let ground: Ground | undefined;
@@ -331,7 +331,7 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       expect(await look()).toEqual({ seats: ['1o', '1i', '2o', '2i'], roles: [['principal'], ['librarian'], [], ['player'], undefined, undefined, undefined] });
       await store.sections.seat(section, { seats: [{ seat: '1o', person: player.id }], principal: player.id });
       expect(await look()).toEqual({ seats: ['1o'], roles: [[], ['librarian'], [], ['principal'], undefined, undefined, undefined] });
-      await store.people.revoke(session, new Date());
+      await store.door.revoke(session, new Date());
       expect((await look()).roles[3]).toBeUndefined();
     });
 

@@ -3,22 +3,22 @@ import { randomUUID } from 'node:crypto';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askerKey } from '../../../server/store/partLog.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
 import { isUnavailable } from '../../../server/store/unavailable.ts';
-import type { Store } from '../../../server/store/store.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { layOut } from '../../support/laidOut.ts';
+import { inPostgres, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 describe('what the server may do in the database', () => {
   let database: TestDatabase;
-  let store: Store;
+  let store: OneEnsemble;
   let client: pg.Client;
   beforeAll(async () => {
     database = await createTestDatabase();
-    store = openPostgres(database.app);
+    store = await inPostgres(database);
     client = new pg.Client(database.app);
     client.on('error', () => {});
     await client.connect();
+    await client.query("select set_config('bowline.ensemble', $1, false)", [store.ensemble]);
   });
   afterAll(async () => {
     await client.end();
@@ -82,7 +82,7 @@ describe('what the server may do in the database', () => {
     const asking = store.log.commit(part, { head: 0, revision: 1 }, [{ person: 'nobody', session: null }], [], () => {
       throw new Error('is not reached');
     }).catch((reason: unknown) => reason);
-    const { rowCount: cut } = await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and pid <> pg_backend_pid()');
+    const { rowCount: cut } = await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and usename = current_user and pid <> pg_backend_pid()');
     const reason = await asking;
     expect(isUnavailable(reason) || (reason as Error).message === 'is not reached').toBe(true);
     // Each connection that lay idle may have been cut unnoticed, and is met once: asked again, the store opens another.
@@ -96,6 +96,7 @@ describe('what the server may do in the database', () => {
     }
     expect(answer?.head).toBe(0);
     expect(await store.people.byId(randomUUID())).toBeNull();
+    await client.query("select set_config('bowline.ensemble', $1, false)", [store.ensemble]);
   });
 
   it('a statement that PostgreSQL breaks off counts as the database being away, a broken rule does not', async () => {

@@ -13,10 +13,10 @@ import { putBack } from '../../../../server/database/backup/putBack.ts';
 import { backupLines } from '../../../../server/database/backup/take.ts';
 import type { Connection } from '../../../../server/database/connection.ts';
 import { createAuthority, type Authority } from '../../../../server/operations/authority.ts';
-import { openPostgres } from '../../../../server/store/postgres.ts';
 import type { Store } from '../../../../server/store/store.ts';
 import { createTestDatabase, type TestDatabase } from '../../../support/database.ts';
 import { layOut, oneMark, type LaidOut } from '../../../support/laidOut.ts';
+import { inPostgres } from '../../../support/oneEnsemble.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'bowline-backup-'));
 const file = (name: string = randomUUID()): string => join(folder, `${name}.bowline`);
@@ -45,7 +45,7 @@ describe('a backup of a library at rest', () => {
   let path: string;
   beforeAll(async () => {
     source = await open();
-    store = openPostgres(source.app);
+    store = await inPostgres(source);
     laid = await layOut(store);
     const authority = createAuthority(store);
     const say = (name: string, input: unknown) => authority.submit(laid.part, { request: { operation: randomUUID(), name, input }, asker: { person: laid.principal.id, session: null } });
@@ -121,7 +121,7 @@ describe('a backup taken while the section writes', () => {
 
   beforeAll(async () => {
     [source, target] = [await open(), await open()];
-    live = openPostgres(source.app);
+    live = await inPostgres(source);
     authority = createAuthority(live);
     house = [];
     for (let i = 0; i < 4; i++) house.push(await layOut(live));
@@ -157,7 +157,7 @@ describe('a backup taken while the section writes', () => {
     await Promise.all([inTurn, ...atOnce]);
     for (const at of house) full.set(at.part, (await logOf(live, at.part)).entries);
     await putBack(target.owner, readBackup(path));
-    restored = openPostgres(target.app);
+    restored = await inPostgres(target);
   }, 120_000);
   afterAll(async () => {
     await live?.close();

@@ -1,0 +1,65 @@
+import type { HandProfile } from '../../core/hand/reach.ts';
+
+/** A person wherever they play. */
+export interface Known {
+  id: string;
+  name: string;
+}
+
+export interface EnsembleName {
+  id: string;
+  name: string;
+}
+
+/** What a person is in an ensemble. A deputy is there for single programmes only, each until its last day. */
+export interface Standing {
+  librarian: boolean;
+  deputy: boolean;
+}
+
+/** An ensemble that a person belongs to. */
+export interface Belonging extends Standing {
+  ensemble: EnsembleName;
+}
+
+/** A sign-in that holds now. */
+export interface LiveSession {
+  id: string;
+  person: Known;
+  /** Those that this sign-in reaches, in the order in which they came to them. */
+  belongings: Belonging[];
+  /** The one ensemble it reaches, where a librarian's link opened it; null: all of the person's. */
+  only: string | null;
+  /** The ensemble that lies open; null where none was chosen. */
+  open: string | null;
+}
+
+/** Who there is in all ensembles, and who is signed in. Tokens arrive hashed; times come from the caller. No music is reached from here. */
+export interface Door {
+  person(id: string): Promise<Known | null>;
+  /** null when the name is taken. */
+  addEnsemble(name: string): Promise<EnsembleName | null>;
+  ensembles(): Promise<EnsembleName[]>;
+  /** False when the name is taken or there is no such ensemble. */
+  nameEnsemble(id: string, name: string): Promise<boolean>;
+  /** Somebody who is known comes to one more ensemble, or stands there otherwise than before. */
+  join(ensemble: string, person: string, standing: Standing): Promise<void>;
+  /** `ensemble`: whose librarian made it; what it opens reaches no other. Null: for all of the person's. */
+  addLink(person: string, tokenHash: Uint8Array, expires: Date, ensemble: string | null): Promise<void>;
+  /** Whose link it is, once: afterwards, or when it has expired, null. */
+  useLink(tokenHash: Uint8Array, now: Date): Promise<{ person: Known; ensemble: string | null } | null>;
+  /** `only`: the one ensemble that it reaches; null: all of the person's. */
+  openSession(person: string, tokenHash: Uint8Array, expires: Date, only: string | null): Promise<string>;
+  /** What a person is in their ensembles now, in the order in which they came to them. */
+  belongings(person: string): Promise<Belonging[]>;
+  session(tokenHash: Uint8Array, now: Date): Promise<LiveSession | null>;
+  /** Lays one of the person's ensembles open. */
+  lookInto(session: string, ensemble: string): Promise<void>;
+  revoke(session: string, now: Date): Promise<void>;
+  /** Which of these sessions hold now. */
+  live(sessions: string[], now: Date): Promise<Set<string>>;
+  /** A player's own hand, for that player alone; null where they have told nothing. */
+  hand(person: string): Promise<HandProfile | null>;
+  /** Null forgets it. */
+  setHand(person: string, hand: HandProfile | null): Promise<void>;
+}

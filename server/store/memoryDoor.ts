@@ -1,0 +1,70 @@
+import { randomUUID } from 'node:crypto';
+import type { Belonging, Door } from './door.ts';
+import { hex, type Entry } from './shelves.ts';
+
+/** Nothing awaits between reading and writing, so one call is one step for everybody else. */
+export function createMemoryDoor({ persons, ensembles, links, sessions, hands }: Entry): Door {
+  const belongingsOf = (person: string): Belonging[] =>
+    [...ensembles.values()].flatMap(({ id, name, shelves }) => {
+      const here = shelves.people.get(person);
+      return here ? [{ ensemble: { id, name }, librarian: here.librarian, deputy: here.deputy }] : [];
+    });
+  const holds = (session: { expires: Date; revoked: boolean } | undefined, now: Date): boolean => session !== undefined && !session.revoked && session.expires > now;
+
+  return {
+    person: async (id) => persons.get(id) ?? null,
+
+    async addEnsemble(name) {
+      if ([...ensembles.values()].some((one) => one.name === name)) return null;
+      const { id } = ensembles.open(randomUUID(), name);
+      return { id, name };
+    },
+    ensembles: async () => [...ensembles.values()].map(({ id, name }) => ({ id, name })),
+    async nameEnsemble(id, name) {
+      const ensemble = ensembles.get(id);
+      if (!ensemble || [...ensembles.values()].some((one) => one.name === name && one.id !== id)) return false;
+      ensemble.name = name;
+      return true;
+    },
+    async join(ensemble, person, standing) {
+      ensembles.get(ensemble)!.shelves.people.set(person, { ...persons.get(person)!, ...standing });
+    },
+
+    belongings: async (person) => belongingsOf(person),
+
+    async addLink(person, tokenHash, expires, ensemble) {
+      links.set(hex(tokenHash), { person, expires, used: false, ensemble });
+    },
+    async useLink(tokenHash, now) {
+      const link = links.get(hex(tokenHash));
+      if (!link || link.used || link.expires <= now) return null;
+      link.used = true;
+      return { person: persons.get(link.person)!, ensemble: link.ensemble };
+    },
+
+    async openSession(person, tokenHash, expires, only) {
+      const id = randomUUID();
+      sessions.set(hex(tokenHash), { id, person, expires, revoked: false, open: only, only });
+      return id;
+    },
+    async session(tokenHash, now) {
+      const session = sessions.get(hex(tokenHash));
+      if (!session || !holds(session, now)) return null;
+      const { id, person, only, open } = session;
+      return { id, person: persons.get(person)!, belongings: belongingsOf(person).filter(({ ensemble }) => only === null || ensemble.id === only), only, open };
+    },
+    async lookInto(id, ensemble) {
+      for (const session of sessions.values()) if (session.id === id && session.only === null) session.open = ensemble;
+    },
+    async revoke(id) {
+      for (const session of sessions.values()) if (session.id === id) session.revoked = true;
+    },
+    live: async (ids, now) => new Set([...sessions.values()].filter((session) => ids.includes(session.id) && holds(session, now)).map(({ id }) => id)),
+
+    hand: async (person) => hands.get(person) ?? null,
+    async setHand(person, hand) {
+      if (hand) hands.set(person, hand);
+      else hands.delete(person);
+    },
+  };
+}

@@ -1,0 +1,80 @@
+import { randomUUID } from 'node:crypto';
+import type { Door } from './door.ts';
+import type { Prisma, PrismaClient } from './prisma-client/client.ts';
+
+const NAMED = { id: true, name: true } as const;
+const BELONGINGS = { select: { librarian: true, deputy: true, ensemble: { select: NAMED } }, orderBy: [{ since: 'asc' }, { ensembleId: 'asc' }] } as const satisfies Prisma.Person$belongingsArgs;
+const bytes = (hash: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(hash);
+
+export function createPostgresDoor(prisma: PrismaClient): Door {
+  /** What row-level security shows to its owner alone. */
+  const asOwner = <T>(person: string, work: (tx: Prisma.TransactionClient) => Promise<T>): Promise<T> =>
+    prisma.$transaction(async (tx) => {
+      await tx.$queryRaw`select set_config('bowline.person', ${person}, true)`;
+      return work(tx);
+    });
+
+  return {
+    person: (id) => prisma.person.findUnique({ where: { id }, select: NAMED }),
+
+    async addEnsemble(name) {
+      const row = { id: randomUUID(), name };
+      const { count } = await prisma.ensemble.createMany({ data: [row], skipDuplicates: true });
+      return count ? row : null;
+    },
+    ensembles: () => prisma.ensemble.findMany({ select: NAMED, orderBy: [{ createdAt: 'asc' }, { id: 'asc' }] }),
+    async nameEnsemble(id, name) {
+      const taken = await prisma.ensemble.findFirst({ where: { name, id: { not: id } }, select: { id: true } });
+      return taken === null && (await prisma.ensemble.updateMany({ where: { id }, data: { name } })).count > 0;
+    },
+    async join(ensembleId, personId, standing) {
+      await prisma.belonging.upsert({ where: { ensembleId_personId: { ensembleId, personId } }, create: { ensembleId, personId, ...standing }, update: standing });
+    },
+
+    async belongings(id) {
+      return (await prisma.person.findUnique({ where: { id }, select: { belongings: BELONGINGS } }))?.belongings ?? [];
+    },
+
+    async addLink(personId, tokenHash, expiresAt, ensembleId) {
+      await prisma.signInLink.create({ data: { personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId } });
+    },
+    async useLink(tokenHash, now) {
+      const where = { tokenHash: bytes(tokenHash), usedAt: null, expiresAt: { gt: now } };
+      // The count decides: of two that arrive together, one changes the row.
+      const { count } = await prisma.signInLink.updateMany({ where, data: { usedAt: now } });
+      if (!count) return null;
+      return prisma.signInLink.findUnique({ where: { tokenHash: bytes(tokenHash) }, select: { ensembleId: true, person: { select: NAMED } } }).then((link) => link && { person: link.person, ensemble: link.ensembleId });
+    },
+
+    async openSession(personId, tokenHash, expiresAt, only) {
+      const { id } = await prisma.session.create({ data: { id: randomUUID(), personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId: only, bound: only !== null } });
+      return id;
+    },
+    async session(tokenHash, now) {
+      const select = { id: true, ensembleId: true, bound: true, person: { select: { ...NAMED, belongings: BELONGINGS } } } as const;
+      const row = await prisma.session.findFirst({ where: { tokenHash: bytes(tokenHash), revokedAt: null, expiresAt: { gt: now } }, select });
+      if (!row) return null;
+      const { belongings, ...person } = row.person;
+      const only = row.bound ? row.ensembleId : null;
+      return { id: row.id, person, belongings: only === null ? belongings : belongings.filter(({ ensemble }) => ensemble.id === only), only, open: row.ensembleId };
+    },
+    async lookInto(id, ensembleId) {
+      await prisma.session.updateMany({ where: { id, bound: false }, data: { ensembleId } });
+    },
+    async revoke(id, now) {
+      await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });
+    },
+    async live(sessions, now) {
+      const rows = await prisma.session.findMany({ where: { id: { in: sessions }, revokedAt: null, expiresAt: { gt: now } }, select: { id: true } });
+      return new Set(rows.map(({ id }) => id));
+    },
+
+    hand: (personId) => asOwner(personId, (tx) => tx.hand.findUnique({ where: { personId }, select: { factor: true, shortFourth: true } })),
+    async setHand(personId, hand) {
+      await asOwner(personId, async (tx) => {
+        if (hand) await tx.hand.upsert({ where: { personId }, create: { personId, ...hand }, update: hand });
+        else await tx.hand.deleteMany({ where: { personId } });
+      });
+    },
+  };
+}
