@@ -39,8 +39,6 @@ export function openReach(deps: Pick<Deps, 'hall' | 'now'>, { person, belongings
  */
 export async function reachOf(deps: Pick<Deps, 'hall' | 'now'>, { person, belongings }: Omit<Comer, 'open'>, thing: Thing): Promise<Reach | null> {
   for (const belonging of belongings) {
-    // Whoever belongs to one ensemble as a member needs no looking: what is not in it is not found there.
-    if (belongings.length === 1 && !belonging.deputy) return within(deps, person, belonging);
     const place = await deps.hall(belonging.ensemble.id).store.find(thing);
     if (!place) continue;
     const reach = await within(deps, person, belonging);

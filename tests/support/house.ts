@@ -38,7 +38,7 @@ export interface House {
   store: OneEnsemble;
   authority: Authority;
   lines: string[];
-  visitor(): Visitor;
+  visitor(cookie?: string): Visitor;
   /** Signed in by a session of their own. */
   signIn(person: { id: string }): Promise<Visitor>;
   close(): Promise<void>;
