@@ -2,6 +2,7 @@ import pg from 'pg';
 import type { Cluster } from './cluster.ts';
 import { APP, BOOTSTRAP, type Connection, DATABASE, DOOR, OWNER } from './connection.ts';
 import { GRANTS } from './grants.ts';
+import { Unstartable } from './unstartable.ts';
 
 /** The database and the roles that enter it; nothing happens where they are there already. */
 export async function createDatabase(cluster: Cluster, database = DATABASE): Promise<void> {
@@ -28,12 +29,17 @@ export async function grantToServer(owner: Connection): Promise<void> {
   });
 }
 
-/** Lets the role of a named database act as the two that the server works as. */
+/** Lets whoever a named database is entered as act as the two that the server works as; throws Unstartable where they may not be let. */
 export async function letActAs(owner: Connection): Promise<void> {
   await as(owner, async (client) => {
     for (const role of [APP, DOOR]) {
       const { rows } = await client.query<{ may: boolean }>("select pg_has_role(current_user, $1, 'set') as may", [role]);
-      if (!rows[0]!.may) await client.query(`grant ${role} to current_user`);
+      if (rows[0]!.may) continue;
+      try {
+        await client.query(`grant ${role} to current_user`);
+      } catch {
+        throw new Unstartable(`The role of DATABASE_URL may not act as ${role}. Whoever keeps the database lets it: grant ${APP}, ${DOOR} to ${(await client.query<{ me: string }>('select quote_ident(current_user) as me')).rows[0]!.me};`);
+      }
     }
   });
 }

@@ -38,7 +38,7 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
   };
 }
 
-const LOCK = `select p.head, p.revision, p.section_id as section, w.programme_id as programme, coalesce(g.ends < current_date, false) as over
+const LOCK = `select p.head, p.revision, p.section_id as section, w.programme_id as programme, coalesce(g.ends < (now() at time zone 'UTC')::date, false) as over
   from part p join work w on w.id = p.work_id join programme g on g.id = w.programme_id where p.id = $1 for update of p`;
 
 /** One statement, so that head and rows cannot be of two moments. */
