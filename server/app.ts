@@ -24,17 +24,25 @@ import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
 import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
+import { createDraining, type Draining } from './http/draining.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+const ROUTES = [signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+
+/** What concerns one process among several; each may be left out where one process does it all. */
+export interface ProcessOptions extends SocketOptions {
+  draining?: Draining;
+  redis?: { up(): boolean } | null;
+}
 
 /** The whole app with both faces; it listens when the caller says so. */
-export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {
+export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
   const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true });
   answerErrors(app, deps);
   await app.register(cookie);
   await guard(app, deps);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
+  healthRoutes(app, deps, { draining, redis });
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
   attachSocket(app, deps, socket);
