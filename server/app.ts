@@ -24,7 +24,7 @@ import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
 import { workRoutes } from './http/routes/works.ts';
 import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
-import { createDraining, type Draining } from './http/draining.ts';
+import { countRequests, createDraining, type Draining } from './http/draining.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
 const ROUTES = [signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
@@ -38,6 +38,7 @@ export interface ProcessOptions extends SocketOptions {
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
   const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true });
+  countRequests(app, draining);
   answerErrors(app, deps);
   await app.register(cookie);
   await guard(app, deps);
@@ -45,6 +46,6 @@ export async function buildApp(deps: Deps, { draining = createDraining(), redis 
   healthRoutes(app, deps, { draining, redis });
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
-  attachSocket(app, deps, socket);
+  attachSocket(app, deps, draining, socket);
   return app;
 }

@@ -1,9 +1,11 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import { buildApp } from './app.ts';
 import { createClosing, StoppedWhileStarting } from './closing.ts';
 import { Unstartable } from './database/unstartable.ts';
 import { DEMO_ENSEMBLE } from './demo/ensemble.ts';
 import { fillDemo, type DemoAnswer } from './demo/fillDemo.ts';
 import type { Deps } from './http/deps.ts';
+import { createDraining } from './http/draining.ts';
 import { importWork } from './http/layOnShelf.ts';
 import { makeSignInLink } from './http/tokens.ts';
 import { createHalls, type Hall } from './halls.ts';
@@ -14,18 +16,25 @@ import { openStore } from './openStore.ts';
 import { openPost } from './mail/post.ts';
 import { startRounds } from './mail/round.ts';
 import { createNotices } from './operations/notices.ts';
+import { hintsThrough } from './redis/hints.ts';
+import { openRedis } from './redis/openRedis.ts';
 import { readSettings, type Settings } from './settings.ts';
 import { addresses, firstEnsemble, librarianLink } from './welcome.ts';
 
-const LONGEST_STOP = 15_000;
+const LONGEST_STOP = 40_000;
+/** How long work under way is waited for by a server that leaves. Chosen, not measured. */
+const LONGEST_WORK = 12_000;
 /** A section of sixteen behind one address is well below. Chosen, not measured. */
 const REQUESTS_PER_MINUTE = 3000;
 
 const say = (line: string) => console.log(line);
 const log = (line: string, context?: unknown) => console.error(`${new Date().toISOString()} ${line}`, ...(context === undefined ? [] : [context]));
 const closing = createClosing();
+const draining = createDraining();
 
 async function start(settings: Settings): Promise<void> {
+  const redis = settings.redisUrl === null ? null : openRedis(settings.redisUrl, log);
+  if (redis) closing.add(() => redis.close());
   const installation = await openStore(settings, closing, log);
   closing.check();
   const now = () => new Date();
@@ -33,10 +42,12 @@ async function start(settings: Settings): Promise<void> {
   const notices = createNotices();
   const hall = createHalls(installation, notices.logged);
   const deps: Deps = { door, hall, ping, notices, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
-  const app = await buildApp(deps);
+  const app = await buildApp(deps, { draining, redis, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
   closing.add(() => app.close());
+  closing.add(() => draining.leave(app.server, LONGEST_WORK));
   closing.check();
   const port = await listen(app, settings.host, settings.port);
+  closing.add(() => wait(settings.leaveSeconds * 1000));
   const [address, ...others] = addresses(settings, port);
   if (settings.letters) closing.add(startRounds({ log, halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post: openPost(settings.letters.url, settings.letters.from), minutes: settings.letters.minutes, address: address! }));
   const first = hall((await firstEnsemble(door)).id);
@@ -69,6 +80,7 @@ async function demo(deps: Deps, { ensemble, store, authority }: Hall, address: s
 /** Stops what was started, also when the start was still under way. Asked again meanwhile (a terminal and npm both pass Ctrl-C on), it goes on stopping. */
 async function stop(started: Promise<void>): Promise<void> {
   setTimeout(() => process.exit(1), LONGEST_STOP).unref();
+  draining.begin();
   closing.ask();
   await started;
   try {

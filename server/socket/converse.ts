@@ -4,6 +4,7 @@ import { placeIn } from '../../core/agreement/seating.ts';
 import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
 import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
+import type { Draining } from '../http/draining.ts';
 import { AWAY } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { isUnavailable } from '../store/unavailable.ts';
@@ -25,7 +26,7 @@ type Messages = typeof CLIENT_MESSAGES;
 type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
 
 /** What one connection may say, and what it is answered. */
-export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed): void {
+export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed, draining: Draining): void {
   const { session } = socket.data;
   const allowed = createBucket(MESSAGES.burst, MESSAGES.perSecond);
   const seats = new Map<string, string | null>();
@@ -41,7 +42,7 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
       if (!greeted && name !== 'hello') return answer(refused('OLD_PROGRAM'));
       const read = CLIENT_MESSAGES[name].safeParse(message);
       if (!read.success) return answer(NOT_READ);
-      act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason)));
+      draining.underWay(act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason))));
     });
   }
 
