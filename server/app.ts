@@ -23,29 +23,38 @@ import { programmeRoutes } from './http/routes/programmes.ts';
 import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
 import { workRoutes } from './http/routes/works.ts';
+import { createCounts, type Counts } from './limits/counts.ts';
+import { createPersonLimit } from './limits/personLimit.ts';
 import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
 import { countRequests, createDraining, type Draining } from './http/draining.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
 const ROUTES = [signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
 
+/** Marks are sent one by one over the live line. Chosen, not measured. */
+const MESSAGES_A_REQUEST = 2;
+
 /** What concerns one process among several; each may be left out where one process does it all. */
 export interface ProcessOptions extends SocketOptions {
   draining?: Draining;
   redis?: { up(): boolean } | null;
+  /** Shared by all servers of the library, where there are several. */
+  counts?: Counts;
+  /** Addresses and networks whose word about a reader's address is taken. */
+  proxies?: string[];
 }
 
 /** The whole app with both faces; it listens when the caller says so. */
-export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
-  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true });
+export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, counts = createCounts(null), proxies = [], ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
+  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, trustProxy: proxies.length ? proxies : false });
   countRequests(app, draining);
   answerErrors(app, deps);
   await app.register(cookie);
-  await guard(app, deps);
+  await guard(app, deps, counts);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
   healthRoutes(app, deps, { draining, redis });
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
-  attachSocket(app, deps, draining, socket);
+  attachSocket(app, deps, { draining, mayTalk: createPersonLimit(counts, MESSAGES_A_REQUEST * deps.requestsPerMinute), ...socket });
   return app;
 }

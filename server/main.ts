@@ -11,6 +11,7 @@ import { makeSignInLink } from './http/tokens.ts';
 import { createHalls, type Hall } from './halls.ts';
 import * as documents from './jobs/documents.ts';
 import { lookThrough } from './jobs/lookThrough.ts';
+import { createCounts } from './limits/counts.ts';
 import { listen } from './listen.ts';
 import { openStore } from './openStore.ts';
 import { openPost } from './mail/post.ts';
@@ -42,7 +43,7 @@ async function start(settings: Settings): Promise<void> {
   const notices = createNotices();
   const hall = createHalls(installation, notices.logged);
   const deps: Deps = { door, hall, ping, notices, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
-  const app = await buildApp(deps, { draining, redis, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
+  const app = await buildApp(deps, { draining, redis, counts: createCounts(redis), proxies: settings.proxies, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
   closing.add(() => app.close());
   closing.add(() => draining.leave(app.server, LONGEST_WORK));
   closing.check();

@@ -22,7 +22,8 @@ export function hintsThrough(redis: SharedRedis): NonNullable<ServerOptions['ada
     publish: (channel: string, message: Buffer) => redis.commands.publish(channel, message).catch(() => 0),
   };
   const make: MakeAdapter = createAdapter(client, { streamName: 'bowline:hints', channelPrefix: 'bowline', maxLen: KEPT, blockTimeInMs: 1000, onlyPlaintext: true });
-  return (namespace: Parameters<MakeAdapter>[0]) => {
+  // Socket.IO calls it with `new`, which an arrow does not take.
+  return function adapterOf(namespace: Parameters<MakeAdapter>[0]) {
     const adapter = make(namespace);
     const publish = adapter.doPublish.bind(adapter);
     adapter.doPublish = (message) => {

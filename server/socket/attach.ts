@@ -2,7 +2,6 @@ import { randomUUID } from 'node:crypto';
 import type { FastifyInstance } from 'fastify';
 import { Server, type ServerOptions } from 'socket.io';
 import type { Deps } from '../http/deps.ts';
-import type { Draining } from '../http/draining.ts';
 import { isForeign } from '../http/origin.ts';
 import { findSession } from '../http/session.ts';
 import type { LiveSession } from '../store/door.ts';
@@ -12,7 +11,7 @@ import { createFollowed } from './followed.ts';
 import { beatOnce } from './heartbeat.ts';
 import { createPresence } from './presence.ts';
 import { partRoom, sessionRoom } from './rooms.ts';
-import type { LiveServer } from './types.ts';
+import type { LiveServer, LiveTools } from './types.ts';
 
 export interface SocketOptions {
   /** Milliseconds between two heads sent to followers. */
@@ -26,7 +25,8 @@ const HEARTBEAT = 5000;
 const SILENT_BEATS = 3;
 
 /** The live face. Broadcasts are hints: followers fill gaps by sequence number. */
-export function attachSocket(app: FastifyInstance, deps: Deps, draining: Draining, { heartbeat = HEARTBEAT, adapter }: SocketOptions): void {
+export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEARTBEAT, adapter, ...tools }: SocketOptions & LiveTools): void {
+  const { draining } = tools;
   const io: LiveServer = new Server(app.server, {
     path: '/socket',
     serveClient: false,
@@ -65,7 +65,7 @@ export function attachSocket(app: FastifyInstance, deps: Deps, draining: Drainin
   });
   io.on('connection', (socket) => {
     void socket.join(sessionRoom(socket.data.session.id));
-    converse(socket, deps, presence, halls, draining);
+    converse(socket, deps, presence, halls, tools);
   });
 
   deps.notices.listen({

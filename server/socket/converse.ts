@@ -4,7 +4,6 @@ import { placeIn } from '../../core/agreement/seating.ts';
 import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
 import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
-import type { Draining } from '../http/draining.ts';
 import { AWAY } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { isUnavailable } from '../store/unavailable.ts';
@@ -12,7 +11,7 @@ import { createBucket } from './bucket.ts';
 import type { Followed } from './followed.ts';
 import type { Presence } from './presence.ts';
 import { partRoom } from './rooms.ts';
-import type { LiveSocket } from './types.ts';
+import type { LiveSocket, LiveTools } from './types.ts';
 
 const ROWS_AT_ONCE = 500;
 const MESSAGES = { burst: 400, perSecond: 60 };
@@ -26,7 +25,7 @@ type Messages = typeof CLIENT_MESSAGES;
 type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
 
 /** What one connection may say, and what it is answered. */
-export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed, draining: Draining): void {
+export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed, { draining, mayTalk }: LiveTools): void {
   const { session } = socket.data;
   const allowed = createBucket(MESSAGES.burst, MESSAGES.perSecond);
   const seats = new Map<string, string | null>();
@@ -38,7 +37,7 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
     const listen = socket.on.bind(socket) as (event: string, listener: (message: unknown, answer?: unknown) => void) => void;
     listen(name, (message, callback) => {
       const answer = typeof callback === 'function' ? (callback as (answer: unknown) => void) : () => {};
-      if (!allowed()) return tooMuch === null ? undefined : answer(tooMuch);
+      if (!allowed() || !mayTalk(session.person.id)) return tooMuch === null ? undefined : answer(tooMuch);
       if (!greeted && name !== 'hello') return answer(refused('OLD_PROGRAM'));
       const read = CLIENT_MESSAGES[name].safeParse(message);
       if (!read.success) return answer(NOT_READ);

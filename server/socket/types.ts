@@ -1,5 +1,6 @@
 import type { Server, Socket } from 'socket.io';
 import type { CLIENT_MESSAGES, FollowAnswer, HelloAnswer, ServerMessages, SubmitAnswer } from '../../core/agreement/wire/socket.ts';
+import type { Draining } from '../http/draining.ts';
 import type { LiveSession } from '../store/door.ts';
 import type { Present } from './presence.ts';
 
@@ -17,3 +18,10 @@ interface Data {
 
 export type LiveServer = Server<Listens, Sends, Between, Data>;
 export type LiveSocket = Socket<Listens, Sends, Between, Data>;
+
+/** What the live face shares with the other. */
+export interface LiveTools {
+  draining: Draining;
+  /** Whether a person may say one thing more, over all their connections. */
+  mayTalk(person: string): boolean;
+}

@@ -19,8 +19,12 @@ function runs(path: string): boolean {
   }
 }
 
-/** What the whole topology needs and this machine lacks; with it, how to get it. */
-export const missingPrograms = (): string[] => ['redis-server', 'haproxy'].filter((name) => findProgram(name) === null);
+/** True where this machine lacks one of them, so that what needs it is passed over, visibly; with BOWLINE_TOPOLOGY=must a lack is a failure. */
+export function lacks(...names: ('redis-server' | 'haproxy')[]): boolean {
+  const missing = names.filter((name) => findProgram(name) === null);
+  if (missing.length && process.env.BOWLINE_TOPOLOGY === 'must') throw new Error(`Not installed: ${missing.join(', ')}. On Debian: apt-get install ${missing.join(' ')}`);
+  return missing.length > 0;
+}
 
 export function program(name: string): string {
   const found = findProgram(name);

@@ -7,6 +7,7 @@ import { createDatabase } from '../../../server/database/roles.ts';
 import { freePort } from '../serverProcess.ts';
 import { answersOk, createMember, type Member } from './child.ts';
 import { program } from './programs.ts';
+import { createRedis } from './redis.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
 const HOST = '127.0.0.1';
@@ -45,7 +46,7 @@ export async function startTopology(options: TopologyOptions): Promise<Topology>
   const killCluster = () => cluster.pid() && process.kill(cluster.pid()!, 'SIGQUIT');
   process.on('exit', killCluster);
   await createDatabase(cluster);
-  const redis = options.redis ? await redisMember(folder) : null;
+  const redis = options.redis ? await createRedis(folder) : null;
   const ports = await Promise.all(Array.from({ length: options.servers + 1 }, freePort));
   const front = ports.pop()!;
   const address = `http://${HOST}:${options.proxy ? front : ports[0]!}`;
@@ -99,12 +100,6 @@ function serverMember(index: number, port: number, env: Record<string, string>, 
 function workerMember(index: number, env: Record<string, string>): Member {
   if (!existsSync(join(ROOT, 'server/worker.ts'))) throw new Error('There is no server/worker.ts to start.');
   return createMember({ name: `worker ${index + 1}`, address: '', command: process.execPath, args: ['--import', 'tsx', 'server/worker.ts'], env, ready: (lines) => lines.length > 0 });
-}
-
-async function redisMember(folder: string): Promise<Member> {
-  const port = await freePort();
-  const args = ['--port', String(port), '--bind', HOST, '--save', '', '--appendonly', 'no', '--dir', folder];
-  return createMember({ name: 'redis', address: `redis://${HOST}:${port}`, command: program('redis-server'), args, env: {}, ready: (lines) => lines.some((line) => line.includes('Ready to accept connections')) });
 }
 
 /** The very file that docker-compose.yml mounts. */
