@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import cookie from '@fastify/cookie';
 import multipart from '@fastify/multipart';
 import fastify, { type FastifyInstance } from 'fastify';
@@ -42,11 +43,14 @@ export interface ProcessOptions extends SocketOptions {
   counts?: Counts;
   /** Addresses and networks whose word about a reader's address is taken. */
   proxies?: string[];
+  /** Asked to look on at every request. */
+  watch?: (app: FastifyInstance) => void;
 }
 
 /** The whole app with both faces; it listens when the caller says so. */
-export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, counts = createCounts(null), proxies = [], ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
-  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, trustProxy: proxies.length ? proxies : false });
+export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, counts = createCounts(null), proxies = [], watch = () => {}, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
+  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, genReqId: () => randomBytes(9).toString('base64url'), trustProxy: proxies.length ? proxies : false });
+  watch(app);
   countRequests(app, draining);
   answerErrors(app, deps);
   await app.register(cookie);

@@ -13,7 +13,7 @@ export interface Hall {
 const KEPT = 60;
 
 /** The halls of an installation, opened when they are asked for. `logged` hears of every batch of new rows, in order within a part. */
-export function createHalls(installation: Installation, logged: OnLogged): (ensemble: string) => Hall {
+export function createHalls(installation: Installation, logged: OnLogged, watch: (authority: Authority, ensemble: string) => Authority = (authority) => authority): (ensemble: string) => Hall {
   const halls = new Map<string, Hall>();
   return (ensemble) => {
     const hall = halls.get(ensemble) ?? open(ensemble);
@@ -31,6 +31,6 @@ export function createHalls(installation: Installation, logged: OnLogged): (ense
 
   function open(ensemble: string): Hall {
     const store = installation.of(ensemble);
-    return { ensemble, store, authority: createAuthority(store, logged) };
+    return { ensemble, store, authority: watch(createAuthority(store, logged), ensemble) };
   }
 }

@@ -20,6 +20,10 @@ import { createNotices } from './operations/notices.ts';
 import { hintsThrough } from './redis/hints.ts';
 import { openRedis } from './redis/openRedis.ts';
 import { readSettings, type Settings } from './settings.ts';
+import type { Installation } from './store/installation.ts';
+import { standardDaybook, type Daybook } from './watch/daybook.ts';
+import { serveMeasures } from './watch/serveMeasures.ts';
+import { watchServer } from './watch/watchServer.ts';
 import { addresses, firstEnsemble, librarianLink } from './welcome.ts';
 
 const LONGEST_STOP = 40_000;
@@ -29,11 +33,13 @@ const LONGEST_WORK = 12_000;
 const REQUESTS_PER_MINUTE = 3000;
 
 const say = (line: string) => console.log(line);
-const log = (line: string, context?: unknown) => console.error(`${new Date().toISOString()} ${line}`, ...(context === undefined ? [] : [context]));
+let daybook = standardDaybook(null);
+const log: Daybook['log'] = (...said) => daybook.log(...said);
 const closing = createClosing();
 const draining = createDraining();
 
 async function start(settings: Settings): Promise<void> {
+  daybook = standardDaybook(settings.log);
   const redis = settings.redisUrl === null ? null : openRedis(settings.redisUrl, log);
   if (redis) closing.add(() => redis.close());
   const installation = await openStore(settings, closing, log);
@@ -41,25 +47,40 @@ async function start(settings: Settings): Promise<void> {
   const now = () => new Date();
   const { door, ping } = installation;
   const notices = createNotices();
-  const hall = createHalls(installation, notices.logged);
+  const watch = watchServer({ daybook, installation, notices, redis });
+  const hall = createHalls(installation, notices.logged, watch.authority);
   const deps: Deps = { door, hall, ping, notices, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
-  const app = await buildApp(deps, { draining, redis, counts: createCounts(redis), proxies: settings.proxies, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
+  const app = await buildApp(deps, { draining, redis, counts: createCounts(redis), proxies: settings.proxies, watch: watch.requests, counted: watch.sockets, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
   closing.add(() => app.close());
   closing.add(() => draining.leave(app.server, LONGEST_WORK));
   closing.check();
+  if (settings.metrics) {
+    const numbers = await serveMeasures(watch.measures, settings.metrics);
+    closing.add(() => numbers.close());
+  }
   const port = await listen(app, settings.host, settings.port);
   closing.add(() => wait(settings.leaveSeconds * 1000));
   const [address, ...others] = addresses(settings, port);
-  if (settings.letters) closing.add(startRounds({ log, halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post: openPost(settings.letters.url, settings.letters.from), minutes: settings.letters.minutes, address: address! }));
-  const first = hall((await firstEnsemble(door)).id);
-  const links = settings.demo ? await demo(deps, first, address!) : [];
+  if (settings.letters) closing.add(startRounds({ log, alone: (work) => installation.alone('letters', work), halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post: openPost(settings.letters.url, settings.letters.from), minutes: settings.letters.minutes, address: address! }));
+  const links = await waysIn(installation, deps, settings.demo, address!);
   closing.check();
-  if (!links.some(({ role }) => role === 'librarian')) links.push(await librarianLink(door, first, address!, now()));
   say(`Bowline is at ${address}`);
   for (const other of others) say(`In the house network: ${other}`);
   if (settings.host === '127.0.0.1' && !settings.origin) say('Only this computer can open it. For the house network: HOST=0.0.0.0 npm start');
   for (const { role, name, url } of links) say(`Sign in as ${role} ${name}: ${url}`);
   say('Each link works once. Ctrl-C stops Bowline.');
+}
+
+/** The first ensemble, its librarian and with them the demo, made by one of several servers that start at once and found by the others. */
+async function waysIn(installation: Installation, deps: Deps, demoWanted: boolean, address: string): Promise<DemoAnswer['links']> {
+  const links: DemoAnswer['links'] = [];
+  async function open(): Promise<void> {
+    const first = deps.hall((await firstEnsemble(deps.door)).id);
+    if (demoWanted) links.push(...(await demo(deps, first, address)));
+    if (!links.some(({ role }) => role === 'librarian')) links.push(await librarianLink(deps.door, first, address, deps.now()));
+  }
+  while (!(await installation.alone('opening', open))) await wait(100);
+  return links;
 }
 
 async function demo(deps: Deps, { ensemble, store, authority }: Hall, address: string): Promise<DemoAnswer['links']> {

@@ -54,7 +54,7 @@ export function createImports(deps: Deps): Imports {
   function faultOf(id: string, reason: unknown): Exclude<Outcome, { ok: true }> {
     if (isUnavailable(reason)) return { ok: false, status: 503, trouble: AWAY };
     const incident = incidentName();
-    deps.log(`Fault "${incident}" in import ${id}`, reason);
+    deps.log(`Fault "${incident}" in import ${id}`, reason, { incident, import: id });
     return { ok: false, status: 500, trouble: { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident } };
   }
 

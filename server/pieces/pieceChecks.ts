@@ -79,7 +79,7 @@ export function createPieceChecks(deps: Pick<Deps, 'notices' | 'lookThrough' | '
   function troubleWith(work: string, reason: unknown): Trouble {
     if (reason instanceof Exhausted) return { code: 'TOO_BIG', text: `Looking through this piece takes more ${reason.message} than the library can give. Look at its parts one by one on the stand.` };
     const incident = incidentName();
-    deps.log(`Fault "${incident}" while looking through work ${work}`, reason);
+    deps.log(`Fault "${incident}" while looking through work ${work}`, reason, { incident, work });
     return { code: 'FAULT', text: `Something broke while the piece was looked through, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident };
   }
 

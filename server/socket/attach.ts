@@ -18,6 +18,8 @@ export interface SocketOptions {
   heartbeat?: number;
   /** How hints reach the followers on other servers; without it there is one server. */
   adapter?: ServerOptions['adapter'];
+  /** Given a way to count the lines that are open. */
+  counted?: (open: () => number) => void;
 }
 
 const HEARTBEAT = 5000;
@@ -25,7 +27,7 @@ const HEARTBEAT = 5000;
 const SILENT_BEATS = 3;
 
 /** The live face. Broadcasts are hints: followers fill gaps by sequence number. */
-export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEARTBEAT, adapter, ...tools }: SocketOptions & LiveTools): void {
+export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEARTBEAT, adapter, counted, ...tools }: SocketOptions & LiveTools): void {
   const { draining } = tools;
   const io: LiveServer = new Server(app.server, {
     path: '/socket',
@@ -46,6 +48,7 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   });
   const sessionOf = (cookies: string | undefined): Promise<LiveSession | null> => findSession(deps, cookieOf(cookies, deps.origin));
   const halls = createFollowed(deps);
+  counted?.(() => io.sockets.sockets.size);
   const name = randomUUID();
   const presence = createPresence({
     send: (part, people) => io.local.to(partRoom(part)).emit('present', { part, people }),

@@ -7,6 +7,7 @@ import type { Deps } from '../http/deps.ts';
 import { AWAY } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { isUnavailable } from '../store/unavailable.ts';
+import type { Fields } from '../watch/daybook.ts';
 import { createBucket } from './bucket.ts';
 import type { Followed } from './followed.ts';
 import type { Presence } from './presence.ts';
@@ -23,6 +24,12 @@ const NO_PART = refused('BAD_INPUT', { detail: 'the library has no such part. Go
 
 type Messages = typeof CLIENT_MESSAGES;
 type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
+
+/** What a message is about, for the log. */
+function namedIn(message: object): Fields {
+  const { part, operation } = message as { part?: string; operation?: string };
+  return { part, operation };
+}
 
 /** What one connection may say, and what it is answered. */
 export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed, { draining, mayTalk }: LiveTools): void {
@@ -41,14 +48,14 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
       if (!greeted && name !== 'hello') return answer(refused('OLD_PROGRAM'));
       const read = CLIENT_MESSAGES[name].safeParse(message);
       if (!read.success) return answer(NOT_READ);
-      draining.underWay(act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason))));
+      draining.underWay(act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason, namedIn(read.data)))));
     });
   }
 
-  function broken(name: string, reason: unknown): SubmitAnswer {
+  function broken(name: string, reason: unknown, about: Fields): SubmitAnswer {
     if (isUnavailable(reason)) return { ok: false, retry: true, text: AWAY.text };
     const incident = incidentName();
-    deps.log(`Fault "${incident}" at socket message ${name}`, reason);
+    deps.log(`Fault "${incident}" at socket message ${name}`, reason, { incident, ...about });
     return refused('BAD_INPUT', { detail: `something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.` });
   }
 

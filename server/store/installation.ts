@@ -6,6 +6,10 @@ export interface Installation {
   door: Door;
   /** What one ensemble keeps. Nothing of another can be reached through it, whatever is asked. */
   of(ensemble: string): Store;
+  /** Does something that one server at a time may do, unless another does it now: false then. */
+  alone(what: string, work: () => Promise<void>): Promise<boolean>;
+  /** Connections by what they are for: how many there are, how many lie idle, how many ask for one. */
+  connections(): Record<string, { open: number; idle: number; waiting: number }>;
   /** Throws when it cannot be reached now. */
   ping(): Promise<void>;
   close(): Promise<void>;

@@ -29,6 +29,11 @@ export function openMemory(): Installation {
         close: async () => {},
       };
     },
+    async alone(_what, work) {
+      await work();
+      return true;
+    },
+    connections: () => ({}),
     ping: async () => {},
     close: async () => {},
   };

@@ -11,6 +11,7 @@ import { createPostgresPeople } from './postgresPeople.ts';
 import { createPostgresSections } from './postgresSections.ts';
 import { findIn } from './postgresWhereabouts.ts';
 import { PrismaClient } from './prisma-client/client.ts';
+import { alone } from './alone.ts';
 import { scopedPool } from './scopedPool.ts';
 import type { Store } from './store.ts';
 
@@ -30,6 +31,8 @@ export function openPostgres({ app, door }: Entrances): Installation {
   return {
     door: createPostgresDoor(doorPrisma),
     of: (ensemble) => storeOf(scopedPool(pool, ensemble)),
+    alone: (what, work) => alone(doorPool, what, work),
+    connections: () => ({ app: countsOf(pool), door: countsOf(doorPool) }),
     ping: async () => void (await Promise.all([pool.query('select 1'), doorPool.query('select 1')])),
     close: async () => {
       await doorPrisma.$disconnect();
@@ -37,6 +40,8 @@ export function openPostgres({ app, door }: Entrances): Installation {
     },
   };
 }
+
+const countsOf = ({ totalCount, idleCount, waitingCount }: pg.Pool) => ({ open: totalCount, idle: idleCount, waiting: waitingCount });
 
 function openPool(connection: pg.PoolConfig, max: number): pg.Pool {
   const pool = new pg.Pool({ ...connection, max, connectionTimeoutMillis: 5000, statement_timeout: 15_000, idle_in_transaction_session_timeout: 15_000 });

@@ -1,8 +1,9 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import pg from 'pg';
 import { startCluster, type Cluster } from '../../../server/database/cluster.ts';
-import { type Connection, DATABASE, OWNER } from '../../../server/database/connection.ts';
+import { APP, BOOTSTRAP, type Connection, DATABASE, DOOR, OWNER } from '../../../server/database/connection.ts';
 import { createDatabase } from '../../../server/database/roles.ts';
 import { freePort } from '../serverProcess.ts';
 import { answersOk, createMember, type Member } from './child.ts';
@@ -46,6 +47,7 @@ export async function startTopology(options: TopologyOptions): Promise<Topology>
   const killCluster = () => cluster.pid() && process.kill(cluster.pid()!, 'SIGQUIT');
   process.on('exit', killCluster);
   await createDatabase(cluster);
+  await letOwnerAct(cluster);
   const redis = options.redis ? await createRedis(folder) : null;
   const ports = await Promise.all(Array.from({ length: options.servers + 1 }, freePort));
   const front = ports.pop()!;
@@ -83,6 +85,17 @@ export async function startTopology(options: TopologyOptions): Promise<Topology>
     throw reason;
   }
   return topology;
+}
+
+/** As the role of a database that is a house's own: it makes the tables and may act as the two roles that the server works as. */
+async function letOwnerAct(cluster: Cluster): Promise<void> {
+  const client = new pg.Client(cluster.connection(BOOTSTRAP, 'postgres'));
+  await client.connect();
+  try {
+    await client.query(`grant ${APP}, ${DOOR} to ${OWNER}`);
+  } finally {
+    await client.end();
+  }
 }
 
 /** By PostgreSQL's socket: no port of PostgreSQL is open. */
