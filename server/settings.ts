@@ -37,6 +37,9 @@ const Settings = z.object({
   BOWLINE_ORIGIN: address(/^https?:$/, 'the address in the browser, like https://bowline.example').optional(),
 });
 
+/** Every name of a setting in the environment. */
+export const SETTING_NAMES: readonly string[] = Object.keys(Settings.shape);
+
 export interface Settings {
   port: number;
   host: string;

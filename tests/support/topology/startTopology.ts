@@ -78,7 +78,8 @@ export async function startTopology(options: TopologyOptions): Promise<Topology>
   try {
     await redis?.start();
     // The first alone, so that migrations and the demo are there when the others come.
-    for (const member of [servers[0]!, ...servers.slice(1), ...workers]) await member.start();
+    await servers[0]!.start();
+    await Promise.all([...servers.slice(1), ...workers].map((member) => member.start()));
     await proxy?.start();
   } catch (reason) {
     await topology.close();
