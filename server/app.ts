@@ -39,6 +39,8 @@ const MESSAGES_A_REQUEST = 2;
 export interface ProcessOptions extends SocketOptions {
   draining?: Draining;
   redis?: { up(): boolean } | null;
+  /** Changes that the database lacks for this program. */
+  lacks?: () => Promise<string[]>;
   /** Shared by all servers of the library, where there are several. */
   counts?: Counts;
   /** Addresses and networks whose word about a reader's address is taken. */
@@ -48,7 +50,7 @@ export interface ProcessOptions extends SocketOptions {
 }
 
 /** The whole app with both faces; it listens when the caller says so. */
-export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, counts = createCounts(null), proxies = [], watch = () => {}, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
+export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, lacks = async () => [], counts = createCounts(null), proxies = [], watch = () => {}, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
   const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, genReqId: () => randomBytes(9).toString('base64url'), trustProxy: proxies.length ? proxies : false });
   watch(app);
   countRequests(app, draining);
@@ -56,7 +58,7 @@ export async function buildApp(deps: Deps, { draining = createDraining(), redis 
   await app.register(cookie);
   await guard(app, deps, counts);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
-  healthRoutes(app, deps, { draining, redis });
+  healthRoutes(app, deps, { draining, redis, lacks });
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
   attachSocket(app, deps, { draining, mayTalk: createPersonLimit(counts, MESSAGES_A_REQUEST * deps.requestsPerMinute), ...socket });

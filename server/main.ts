@@ -50,7 +50,7 @@ async function start(settings: Settings): Promise<void> {
   const watch = watchServer({ daybook, installation, notices, redis });
   const hall = createHalls(installation, notices.logged, watch.authority);
   const deps: Deps = { door, hall, ping, notices, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
-  const app = await buildApp(deps, { draining, redis, counts: createCounts(redis), proxies: settings.proxies, watch: watch.requests, counted: watch.sockets, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
+  const app = await buildApp(deps, { draining, redis, lacks: () => installation.lacks(), counts: createCounts(redis), proxies: settings.proxies, watch: watch.requests, counted: watch.sockets, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
   closing.add(() => app.close());
   closing.add(() => draining.leave(app.server, LONGEST_WORK));
   closing.check();

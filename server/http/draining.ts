@@ -1,4 +1,4 @@
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
 
 /** A server on its way out: it says so first, then takes nobody in, ends what is under way, and only then lets its lines go. */
 export interface Draining {
@@ -52,8 +52,12 @@ export function createDraining(): Draining {
 
 /** Requests under way hold a leaving server back; their connections end with their answers. */
 export function countRequests(app: FastifyInstance, draining: Draining): void {
-  app.addHook('onRequest', async (_request, reply) => {
-    draining.underWay(new Promise((resolve) => reply.raw.once('finish', resolve).once('close', resolve)));
+  const ends = new WeakMap<FastifyRequest, () => void>();
+  const end = async (request: FastifyRequest) => ends.get(request)?.();
+  app.addHook('onRequest', async (request, reply) => {
+    draining.underWay(new Promise<void>((resolve) => ends.set(request, resolve)));
     if (draining.begun) void reply.header('connection', 'close');
   });
+  app.addHook('onResponse', end);
+  app.addHook('onRequestAbort', end);
 }

@@ -16,6 +16,7 @@ const BUSY = trouble(503, 'BUSY', 'The library has its hands full. Wait a moment
 const TOO_MANY = trouble(429, 'TOO_MUCH', 'That was too much at once. Wait a minute, then do it again.');
 /** Above this the event loop is not keeping up. Chosen, not measured. */
 const LONGEST_DELAY = 3000;
+const ASKED_BY_KEEPERS = new Set(['/api/health', '/api/ready']);
 const MINUTE = 60;
 /** Several people sit behind one address. Chosen, not measured. */
 const SIGN_INS_AN_ADDRESS = 4;
@@ -67,7 +68,8 @@ export async function guard(app: FastifyInstance, deps: Deps, counts: Counts): P
   await app.register(underPressure, {
     maxEventLoopDelay: LONGEST_DELAY,
     pressureHandler: (request) => {
-      if (request.url.startsWith('/api/')) throw BUSY;
+      // A busy server is not helped by being taken for a dead one.
+      if (request.url.startsWith('/api/') && !ASKED_BY_KEEPERS.has(request.url)) throw BUSY;
     },
   });
   app.addHook('onRequest', async (request) => {

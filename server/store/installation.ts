@@ -10,6 +10,8 @@ export interface Installation {
   alone(what: string, work: () => Promise<void>): Promise<boolean>;
   /** Connections by what they are for: how many there are, how many lie idle, how many ask for one. */
   connections(): Record<string, { open: number; idle: number; waiting: number }>;
+  /** Changes of the database that this program counts on and that are not there, as after an older state was put back. */
+  lacks(): Promise<string[]>;
   /** Throws when it cannot be reached now. */
   ping(): Promise<void>;
   close(): Promise<void>;

@@ -34,6 +34,7 @@ export function openMemory(): Installation {
       return true;
     },
     connections: () => ({}),
+    lacks: async () => [],
     ping: async () => {},
     close: async () => {},
   };

@@ -1,5 +1,6 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
+import { migrationNames } from '../database/migrate.ts';
 import type { Installation } from './installation.ts';
 import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
@@ -27,11 +28,17 @@ export interface Entrances {
 export function openPostgres({ app, door }: Entrances): Installation {
   const pool = openPool(app, MOST.app);
   const doorPool = openPool(door, MOST.door);
+  const needed = migrationNames();
   const doorPrisma = new PrismaClient({ adapter: new PrismaPg(doorPool) });
   return {
     door: createPostgresDoor(doorPrisma),
     of: (ensemble) => storeOf(scopedPool(pool, ensemble)),
     alone: (what, work) => alone(doorPool, what, work),
+    async lacks() {
+      const { rows } = await doorPool.query<{ name: string }>('select migration_name as name from _prisma_migrations where finished_at is not null and rolled_back_at is null');
+      const there = new Set(rows.map(({ name }) => name));
+      return needed.filter((name) => !there.has(name));
+    },
     connections: () => ({ app: countsOf(pool), door: countsOf(doorPool) }),
     ping: async () => void (await Promise.all([pool.query('select 1'), doorPool.query('select 1')])),
     close: async () => {

@@ -1,8 +1,8 @@
 const HIDDEN: readonly [RegExp, string][] = [
   // Name and word in an address of a database, of Redis, of the post.
   [/([a-z][a-z0-9+.-]*:\/\/)[^\s/@"']*@/gi, '$1...@'],
-  [/([?&](?:token|code|state)=)[^\s&"']+/gi, '$1...'],
-  [/\b(password|cookie|authorization)(["']?\s*[=:]\s*["']?)[^\s"',;}]+/gi, '$1$2...'],
+  [/([?&](?:code|state)=)[^\s&"']+/gi, '$1...'],
+  [/\b(password|cookie|authorization|token)(["']?\s*[=:]\s*["']?)[^\s"',;}]+/gi, '$1$2...'],
   [/[\w.!#$%&'*+/=?^`{|}~-]+@[\w-]+(\.[\w-]+)+/g, '...@...'],
   // Tokens and their hashes are the only words this long; ids of ours are shorter.
   [/[\w-]{40,}/g, '...'],

@@ -7,7 +7,9 @@ import type { Draining } from '../draining.ts';
 
 const LEAVING = { code: 'LEAVING', text: 'This server is about to stop and takes nobody in any more. Ask again: another one answers.' };
 
-export function healthRoutes(app: FastifyInstance, deps: Deps, { draining, redis }: { draining: Draining; redis: { up(): boolean } | null }): void {
+const OLD_SHELVES = { code: 'OLD_SHELVES', text: 'The database is older than this server: changes that it counts on are not in it. Start the server anew; it makes them as it starts.' };
+
+export function healthRoutes(app: FastifyInstance, deps: Deps, { draining, redis, lacks }: { draining: Draining; redis: { up(): boolean } | null; lacks: () => Promise<string[]> }): void {
   const description = describe();
   const unlimited = { config: { rateLimit: false } };
   app.get('/api/openapi.json', async () => description);
@@ -20,7 +22,8 @@ export function healthRoutes(app: FastifyInstance, deps: Deps, { draining, redis
     const also = redis ? { redis: redis.up() } : {};
     if (draining.begun) return reply.code(503).send({ ready: false, ...LEAVING, ...also });
     try {
-      await deps.ping();
+      const [missing] = await Promise.all([lacks(), deps.ping()]);
+      if (missing.length) return reply.code(503).send({ ready: false, ...OLD_SHELVES, ...also });
       return { ready: true, protocol: PROTOCOL, ...also };
     } catch {
       return reply.code(503).send({ ready: false, ...AWAY, ...also });
