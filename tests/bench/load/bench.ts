@@ -1,0 +1,20 @@
+/**
+ * How much one installation carries, as ratios within one run: `npm run bench:load`, or some of it: `npm run bench:load -- commands broadcast`.
+ */
+import { cpus, release } from 'node:os';
+import pg from 'pg/package.json' with { type: 'json' };
+import socketIo from 'socket.io/package.json' with { type: 'json' };
+import { commands } from './commands/commands.ts';
+import { say } from './measured.ts';
+
+const PARTS: Record<string, () => Promise<void>> = { commands };
+
+const asked = process.argv.slice(2);
+const unknown = asked.find((name) => !(name in PARTS));
+if (unknown !== undefined) throw new Error(`There is no ${unknown} here, only ${Object.keys(PARTS).join(', ')}.`);
+say(`Node ${process.version}, Linux ${release()}, ${cpus().length} cores, pg ${pg.version}, socket.io ${socketIo.version}`);
+for (const name of asked.length ? asked : Object.keys(PARTS)) {
+  const began = performance.now();
+  await PARTS[name]!();
+  say(`${name}: ${((performance.now() - began) / 1000).toFixed(0)} s\n`);
+}
