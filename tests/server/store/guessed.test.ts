@@ -45,7 +45,7 @@ describe('a batch ruled on what was last read is written only while that holds',
     const entry = { seq: head + 1, operation, name: 'comment', input: {}, events: [], by: asker.person, byName: 'Mona Castell', at: new Date().toISOString() };
     return { entries: may ? [entry] : [], refused: [], shelf: { stage: 'roundSection', locked: false, open: 7 }, snapshot: snapshot ? { ...emptyState(), seq: head + 1 } : null };
   };
-  const write = (head: number, operation = randomUUID(), snapshot = false) => store.log.commit(laid.part, { head, revision: 1 }, [asker], [operation], decide(head, operation, snapshot));
+  const write = (head: number, operation: string = randomUUID(), snapshot = false) => store.log.commit(laid.part, { head, revision: 1 }, [asker], [operation], decide(head, operation, snapshot));
   const rows = async () => (await store.log.entries(laid.part, 0, 100))!.entries.map(({ seq }) => seq);
 
   it('it is ruled on once, and its row, its shelf and its snapshot are there', async () => {
