@@ -6,9 +6,10 @@ import pg from 'pg/package.json' with { type: 'json' };
 import socketIo from 'socket.io/package.json' with { type: 'json' };
 import { broadcast } from './broadcast/broadcast.ts';
 import { commands } from './commands/commands.ts';
+import { opening } from './opening/opening.ts';
 import { say } from './measured.ts';
 
-const PARTS: Record<string, () => Promise<void>> = { commands, broadcast };
+const PARTS: Record<string, () => Promise<void>> = { commands, broadcast, opening };
 
 const asked = process.argv.slice(2);
 const unknown = asked.find((name) => !(name in PARTS));

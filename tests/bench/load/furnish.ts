@@ -13,20 +13,26 @@ export interface Player extends Asker {
 }
 
 export interface FurnishedSection {
+  id: string;
+  programme: string;
+  /** Whoever leads it first. */
   players: Player[];
-  /** Ids of the parts on its stands. */
-  parts: string[];
 }
 
-/** A section with everybody signed in, whoever leads it first, and one work laid on its stands, a part for each of `parts`. */
-export async function furnishSection(store: Store, name: string, size: number, parts: readonly Part[]): Promise<FurnishedSection> {
+/** A section with everybody signed in, and a programme of its own. */
+export async function furnishSection(store: Store, name: string, size: number): Promise<FurnishedSection> {
   const section = (await store.sections.add(name, 'violin'))!;
   const players = await Promise.all(seatsFor(size).map((seat) => signInNew(store, `${name}, ${seat}`, seat)));
   await store.sections.seat(section.id, { seats: players.map(({ seat, person }) => ({ seat, person })), principal: players[0]!.person });
   const programme = await store.library.addProgramme({ title: name, season: '', conductor: '', days: [], deadlines: {} });
-  const edition = { bytes: new TextEncoder().encode('<score/>'), fileName: 'load.musicxml', by: players[0]!.person, at: new Date() };
-  const work = (await store.library.addWork(programme.id, { title: name, composer: 'T. Holmwood' }, edition, parts.map((content) => ({ content, section: section.id }))))!;
-  return { players, parts: work.parts.map(({ id }) => id) };
+  return { id: section.id, programme: programme.id, players };
+}
+
+/** A work whose parts lie on the section's stands; their ids. The text of the edition is what the engraver gets. */
+export async function layParts(store: Store, { id, programme, players }: FurnishedSection, parts: readonly Part[], text = '<score/>'): Promise<string[]> {
+  const edition = { bytes: new TextEncoder().encode(text), fileName: 'load.musicxml', by: players[0]!.person, at: new Date() };
+  const work = (await store.library.addWork(programme, { title: 'Load', composer: 'T. Holmwood' }, edition, parts.map((content) => ({ content, section: id }))))!;
+  return work.parts.map((part) => part.id);
 }
 
 async function signInNew(store: Store, name: string, seat: string): Promise<Player> {

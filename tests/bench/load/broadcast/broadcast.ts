@@ -1,6 +1,6 @@
 import { smallPart } from '../../../support/smallPart.ts';
 import { startChild, type Child } from '../child.ts';
-import { furnishSection } from '../furnish.ts';
+import { furnishSection, layParts } from '../furnish.ts';
 import { openInstallation } from '../installation.ts';
 import { at, inTurns, median, ratio, say } from '../measured.ts';
 import type { Heard } from './listeners.ts';
@@ -39,17 +39,19 @@ export async function broadcast(): Promise<void> {
     return child;
   };
   try {
-    const { players, parts } = await furnishSection(installation.store, 'Listeners', PEOPLE, [smallPart()]);
+    const section = await furnishSection(installation.store, 'Listeners', PEOPLE);
+    const { players } = section;
+    const [part] = await layParts(installation.store, section, [smallPart()]);
     const [server, bareServer, listeners] = [start('ours'), start('bare'), start('listeners')];
     const { port } = await server.ask<{ port: number }>({ open: installation.entrance });
     const { port: barePort } = await bareServer.ask<{ port: number }>('open');
     let text = '';
-    const ours: Side = { name: 'ours', child: server, port, latencies: [], lost: 0, send: () => server.ask({ say: { part: parts[0], by: players[0], text: 'Shall we try it slower, and in the middle of the bow?' } }) };
+    const ours: Side = { name: 'ours', child: server, port, latencies: [], lost: 0, send: () => server.ask({ say: { part, by: players[0], text: 'Shall we try it slower, and in the middle of the bow?' } }) };
     const bare: Side = { name: 'bare', child: bareServer, port: barePort, latencies: [], lost: 0, send: () => bareServer.ask({ send: text }) };
     const held = async (side: Side) => (await side.child.ask<{ bytes: number }>('memory')).bytes;
     say(`broadcast of one operation, from the moment before it is sent until each has it; ${ROUNDS} rounds in turns, one program with as many connections to either, speaking the words of the live face itself`);
     for (const count of LISTENERS) {
-      for (const side of [ours, bare]) await listeners.ask({ connect: { name: side.name, port: side.port, part: parts[0], count, cookies: players.map(({ cookie }) => cookie) } });
+      for (const side of [ours, bare]) await listeners.ask({ connect: { name: side.name, port: side.port, part, count, cookies: players.map(({ cookie }) => cookie) } });
       for (let warm = 0; warm < WARM; warm += 1) {
         await ours.send();
         text = (await listeners.ask<Heard>({ await: 'ours' })).text;

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { createAuthority, type Authority } from '../../../../server/operations/authority.ts';
 import { smallPart } from '../../../support/smallPart.ts';
-import { furnishSection, type Player } from '../furnish.ts';
+import { furnishSection, layParts, type Player } from '../furnish.ts';
 import { openInstallation } from '../installation.ts';
 import { at, inTurns, median, ratio, say } from '../measured.ts';
 import { bareLog, type BareRow } from './bare.ts';
@@ -37,7 +37,9 @@ export async function commands(): Promise<void> {
   const installation = await openInstallation();
   const bare = bareLog(installation.entrance);
   try {
-    const { players, parts } = await furnishSection(installation.store, 'Load', most, Array.from({ length: 2 * most }, (_, n) => smallPart(`P${n + 1}`)));
+    const section = await furnishSection(installation.store, 'Load', most);
+    const { players } = section;
+    const parts = await layParts(installation.store, section, Array.from({ length: 2 * most }, (_, n) => smallPart(`P${n + 1}`)));
     const ours = parts.slice(0, most);
     const theirs = parts.slice(most);
     const authority = createAuthority(installation.store);
