@@ -2,11 +2,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startCluster } from '../../../server/database/cluster.ts';
-import { APP, DATABASE, OWNER } from '../../../server/database/connection.ts';
+import { APP, DATABASE, DOOR, OWNER } from '../../../server/database/connection.ts';
 import { migrate } from '../../../server/database/migrate.ts';
-import { createDatabase, grantToApp } from '../../../server/database/roles.ts';
+import { createDatabase, grantToServer } from '../../../server/database/roles.ts';
 import { openPostgres } from '../../../server/store/postgres.ts';
-import type { Store } from '../../../server/store/store.ts';
+import { oneEnsemble, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 /** Where the database is entered, as `pg` and the programs of PostgreSQL want it. */
 export interface Entrance {
@@ -16,13 +16,18 @@ export interface Entrance {
   database: string;
 }
 
+export interface Ways {
+  app: Entrance;
+  door: Entrance;
+}
+
 /** A database as it is in use: what is acknowledged is on disk. Servers may be started on it, as many as wanted. */
 export interface Installation {
   folder: string;
-  entrance: Entrance;
+  ways: Ways;
   /** For DATABASE_URL. */
   address: string;
-  store: Store;
+  store: OneEnsemble;
   close(): Promise<void>;
 }
 
@@ -32,13 +37,14 @@ export async function openInstallation(): Promise<Installation> {
   await createDatabase(cluster);
   const owner = cluster.connection(OWNER, DATABASE);
   await migrate(owner);
-  await grantToApp(owner);
-  const entrance = cluster.connection(APP, DATABASE) as Entrance;
-  const store = openPostgres(entrance);
+  await grantToServer(owner);
+  const entrance = (role: string) => cluster.connection(role, DATABASE) as Entrance;
+  const ways = { app: entrance(APP), door: entrance(DOOR) };
+  const store = await oneEnsemble(openPostgres(ways));
   return {
     folder,
-    entrance,
-    address: `postgresql://${OWNER}@localhost/${DATABASE}?host=${encodeURIComponent(entrance.host)}&port=${entrance.port}`,
+    ways,
+    address: `postgresql://${OWNER}@localhost/${DATABASE}?host=${encodeURIComponent(ways.app.host)}&port=${ways.app.port}`,
     store,
     async close() {
       await store.close();

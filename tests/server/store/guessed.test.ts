@@ -3,15 +3,14 @@ import pg from 'pg';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { emptyState } from '../../../core/agreement/state.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
-import { openPostgres } from '../../../server/store/postgres.ts';
 import { askerKey, MOVED, type Asker, type Ground, type Ruling } from '../../../server/store/partLog.ts';
-import type { Store } from '../../../server/store/store.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { layOut, type LaidOut } from '../../support/laidOut.ts';
+import { inPostgres, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 describe('a batch ruled on what was last read is written only while that holds', () => {
   let database: TestDatabase;
-  let store: Store;
+  let store: OneEnsemble;
   let other: pg.Client;
   let laid: LaidOut;
   let asker: Asker;
@@ -19,10 +18,11 @@ describe('a batch ruled on what was last read is written only while that holds',
 
   beforeAll(async () => {
     database = await createTestDatabase();
-    store = openPostgres(database.app);
+    store = await inPostgres(database);
     other = new pg.Client(database.app);
     other.on('error', () => {});
     await other.connect();
+    await other.query("select set_config('bowline.ensemble', $1, false)", [store.ensemble]);
   });
   afterAll(async () => {
     await other.end();
@@ -31,7 +31,7 @@ describe('a batch ruled on what was last read is written only while that holds',
   });
   beforeEach(async () => {
     laid = await layOut(store);
-    asker = { person: laid.player.id, session: await store.people.openSession(laid.player.id, new TextEncoder().encode(randomUUID()), new Date(Date.now() + 3_600_000)) };
+    asker = { person: laid.player.id, session: await store.door.openSession(laid.player.id, new TextEncoder().encode(randomUUID()), new Date(Date.now() + 3_600_000), null) };
     seen = [];
     await write(0);
     seen = [];
@@ -65,7 +65,7 @@ describe('a batch ruled on what was last read is written only while that holds',
   });
 
   it('who has signed out since has no say any more', async () => {
-    await store.people.revoke(asker.session!, new Date());
+    await store.door.revoke(asker.session!, new Date());
     await write(1);
     expect(seen.map(({ roles }) => roles)).toEqual([['player'], null]);
     expect(await rows()).toEqual([1]);

@@ -43,7 +43,7 @@ export async function broadcast(): Promise<void> {
     const { players } = section;
     const [part] = await layParts(installation.store, section, [smallPart()]);
     const [server, bareServer, listeners] = [start('ours'), start('bare'), start('listeners')];
-    const { port } = await server.ask<{ port: number }>({ open: installation.entrance });
+    const { port } = await server.ask<{ port: number }>({ open: installation.ways });
     const { port: barePort } = await bareServer.ask<{ port: number }>('open');
     let text = '';
     const ours: Side = { name: 'ours', child: server, port, latencies: [], lost: 0, send: () => server.ask({ say: { part, by: players[0], text: 'Shall we try it slower, and in the middle of the bow?' } }) };

@@ -7,7 +7,7 @@ export const BARE = `with place as (update part set head = head + $2 where id = 
   insert into operation (part_id, seq, operation, name, input, events, person_id, by_name, at)
   select $1, place.before + row.nth, row.operation, row.name, row.input, row.events, row.person, row.by_name, now()
   from place, unnest($3::text[], $4::text[], $5::json[], $6::json[], $7::text[], $8::text[]) with ordinality as row(operation, name, input, events, person, by_name, nth)
-  on conflict (operation) do nothing returning seq`;
+  on conflict do nothing returning seq`;
 
 export interface BareRow {
   name: string;
@@ -18,8 +18,8 @@ export interface BareRow {
 }
 
 /** The bare statement through `pg`, batched as the server batches: what arrives for a part during a commit goes into the next one together. */
-export function bareLog(entrance: Entrance): { add(part: string, row: BareRow): Promise<void>; close(): Promise<void> } {
-  const pool = new pg.Pool({ ...entrance, max: 16 });
+export function bareLog(entrance: Entrance, ensemble: string): { add(part: string, row: BareRow): Promise<void>; close(): Promise<void> } {
+  const pool = new pg.Pool({ ...entrance, max: 16, options: `-c bowline.ensemble=${ensemble}` });
   pool.on('error', () => {});
   const waiting = new Map<string, { row: BareRow; done: () => void; failed: (reason: unknown) => void }[]>();
   const busy = new Set<string>();

@@ -35,7 +35,7 @@ export async function commands(): Promise<void> {
   const most = Math.max(...CLIENTS);
   const program = findPgbench();
   const installation = await openInstallation();
-  const bare = bareLog(installation.entrance);
+  const bare = bareLog(installation.ways.app, installation.store.ensemble);
   try {
     const section = await furnishSection(installation.store, 'Load', most);
     const { players } = section;
@@ -66,7 +66,7 @@ export async function commands(): Promise<void> {
         await drive(clients, vote(spread));
         // Votes alternate by client, so a client whose last vote fell on another part may begin with what stands there already.
         const ways = [() => drive(clients, vote(spread)), () => drive(clients, add(spread))];
-        if (program) ways.push(() => pgbench(program, installation.entrance, installation.folder, clients, theirs.slice(0, spread ? clients : 1), players[0]!.person, SECONDS));
+        if (program) ways.push(() => pgbench(program, installation, clients, theirs.slice(0, spread ? clients : 1), players[0]!.person, SECONDS));
         const [mine, pgs, benches] = await inTurns(ROUNDS, ways);
         const of = (values: number[]) => `${median(values).toFixed(0)} (${at(values, 0).toFixed(0)}-${at(values, 1).toFixed(0)})`;
         say(`${String(clients).padStart(2)} clients on ${spread ? `${clients} parts` : 'one part'}: ours ${of(mine!)}, pg ${of(pgs!)}: ratio ${ratio(mine!, pgs!).toFixed(2)}${benches ? `; pgbench ${of(benches)}: ratio ${ratio(mine!, benches).toFixed(2)}` : ''} (at least 0.50)`);
