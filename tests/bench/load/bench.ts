@@ -8,8 +8,10 @@ import { broadcast } from './broadcast/broadcast.ts';
 import { commands } from './commands/commands.ts';
 import { opening } from './opening/opening.ts';
 import { say } from './measured.ts';
+import { rehearse } from './rehearsal/rehearsal.ts';
+import { oneServer } from './rehearsal/servers.ts';
 
-const PARTS: Record<string, () => Promise<void>> = { commands, broadcast, opening };
+const PARTS: Record<string, () => Promise<void>> = { commands, broadcast, rehearsal: () => rehearse(oneServer), opening };
 
 const asked = process.argv.slice(2);
 const unknown = asked.find((name) => !(name in PARTS));

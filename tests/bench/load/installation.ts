@@ -1,8 +1,9 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import pg from 'pg';
 import { startCluster } from '../../../server/database/cluster.ts';
-import { APP, DATABASE, DOOR, OWNER } from '../../../server/database/connection.ts';
+import { APP, BOOTSTRAP, type Connection, DATABASE, DOOR, OWNER } from '../../../server/database/connection.ts';
 import { migrate } from '../../../server/database/migrate.ts';
 import { createDatabase, grantToServer } from '../../../server/database/roles.ts';
 import { openPostgres } from '../../../server/store/postgres.ts';
@@ -38,6 +39,7 @@ export async function openInstallation(): Promise<Installation> {
   const owner = cluster.connection(OWNER, DATABASE);
   await migrate(owner);
   await grantToServer(owner);
+  await letServersAct(cluster.connection(BOOTSTRAP, 'postgres'));
   const entrance = (role: string) => cluster.connection(role, DATABASE) as Entrance;
   const ways = { app: entrance(APP), door: entrance(DOOR) };
   const store = await oneEnsemble(openPostgres(ways));
@@ -52,4 +54,12 @@ export async function openInstallation(): Promise<Installation> {
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** Servers enter as whoever owns the tables and act as the two roles, as with any database that is named by DATABASE_URL. */
+async function letServersAct(bootstrap: Connection): Promise<void> {
+  const client = new pg.Client(bootstrap);
+  await client.connect();
+  await client.query(`grant ${APP}, ${DOOR} to ${OWNER}`);
+  await client.end();
 }
