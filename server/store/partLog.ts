@@ -59,6 +59,8 @@ export interface PartLog {
   /** Rows after `after`, at most `limit`, in order; head is the whole log's. null when there is no such part. */
   entries(part: string, after: number, limit: number): Promise<{ head: number; entries: LogEntry[] } | null>;
   heads(parts: string[]): Promise<Map<string, number>>;
+  /** Where the part is now; null when there is no such part. */
+  place(part: string): Promise<Place | null>;
   /** The latest snapshot written under this protocol number. */
   snapshot(part: string, protocol: number): Promise<AgreementState | null>;
 }

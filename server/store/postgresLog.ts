@@ -6,7 +6,7 @@ import { commitAsGuessed } from './guessedCommit.ts';
 import { keptGrounds } from './keptGrounds.ts';
 import { isElsewhere, lock, type PlaceRow } from './lockedPlace.ts';
 import { write } from './logRows.ts';
-import { MOVED, type PartLog } from './partLog.ts';
+import { MOVED, type PartLog, type Place } from './partLog.ts';
 import { transaction } from './transaction.ts';
 
 /** The hot path: raw statements, one transaction a batch, ordered by the lock on the part's row. */
@@ -44,6 +44,11 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
     async heads(parts) {
       const { rows } = await pool.query<{ id: string; head: number }>({ name: 'heads', text: 'select id, head from part where id = any($1)', values: [parts] });
       return new Map(rows.map((row) => [row.id, row.head]));
+    },
+
+    async place(part) {
+      const { rows } = await pool.query<Place>({ name: 'place', text: 'select head, revision from part where id = $1', values: [part] });
+      return rows[0] ?? null;
     },
 
     async snapshot(part, protocol) {

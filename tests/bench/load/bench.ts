@@ -8,10 +8,11 @@ import { broadcast } from './broadcast/broadcast.ts';
 import { commands } from './commands/commands.ts';
 import { opening } from './opening/opening.ts';
 import { say } from './measured.ts';
+import { memory } from './memory/memory.ts';
 import { rehearse } from './rehearsal/rehearsal.ts';
-import { oneServer } from './rehearsal/servers.ts';
+import { openServers } from './rehearsal/servers.ts';
 
-const PARTS: Record<string, () => Promise<void>> = { commands, broadcast, rehearsal: () => rehearse(oneServer), opening };
+const PARTS: Record<string, () => Promise<void>> = { commands, broadcast, rehearsal: () => rehearse(() => openServers(1)), several: () => rehearse(() => openServers(3)), opening, memory };
 
 const asked = process.argv.slice(2);
 const unknown = asked.find((name) => !(name in PARTS));
