@@ -36,11 +36,16 @@ function processorSeconds(pid: number): number {
 }
 const residentBytes = (pid: number): number => Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))![1]) * 1024;
 
+/** Asked until it is answered, under one id, as the page does it. */
 async function operate(address: string, { cookie }: Player, part: string, name: string, input: unknown): Promise<LogEntry> {
-  const reply = await fetch(`${address}/api/parts/${part}/operations/${name}`, { method: 'POST', headers: { cookie, 'content-type': 'application/json' }, body: JSON.stringify({ operation: randomUUID(), input }) });
-  const said = (await reply.json()) as { entry: LogEntry };
-  if (!reply.ok) throw new Error(`${name}: ${reply.status} ${JSON.stringify(said)}`);
-  return said.entry;
+  const operation = randomUUID();
+  for (;;) {
+    const reply = await fetch(`${address}/api/parts/${part}/operations/${name}`, { method: 'POST', headers: { cookie, 'content-type': 'application/json' }, body: JSON.stringify({ operation, input }) });
+    const said = (await reply.json()) as { entry: LogEntry };
+    if (reply.ok) return said.entry;
+    if (reply.status !== 503) throw new Error(`${name}: ${reply.status} ${JSON.stringify(said)}`);
+    await new Promise((resolve) => setTimeout(resolve, 300));
+  }
 }
 
 /** The principal inks in one finger after another where the page shows it; milliseconds from each row's time at the server until it is painted. */
