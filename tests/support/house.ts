@@ -38,7 +38,8 @@ export interface House {
   store: OneEnsemble;
   authority: Authority;
   lines: string[];
-  visitor(): Visitor;
+  /** `cookie`: of a session that is there already. */
+  visitor(cookie?: string): Visitor;
   /** Signed in by a session of their own. */
   signIn(person: { id: string }): Promise<Visitor>;
   close(): Promise<void>;
