@@ -21,9 +21,9 @@ answering<OursAsked>(async (asked) => {
   if ('open' in asked) {
     const store = await oneEnsemble(openPostgres(asked.open));
     const notices = createNotices();
-    authority = createAuthority(store, (part, entries) => {
+    authority = createAuthority(store, (part, entries, ours) => {
       at = clock();
-      notices.logged(part, entries);
+      notices.logged(part, entries, ours);
     });
     const hall = { ensemble: store.ensemble, store, authority };
     house = await openHouse(store, { notices, hall: () => hall });
