@@ -3,7 +3,7 @@ import type { ImportAnswer, Trouble } from '../../core/agreement/wire/http.ts';
 import { isUnderWay, type ImportView } from '../../core/agreement/wire/imports.ts';
 import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
-import { AWAY } from '../http/errors.ts';
+import { awayFor } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { importEdition, importParts, importWork, type Laid } from '../http/layOnShelf.ts';
 import { notFound } from '../http/trouble.ts';
@@ -52,7 +52,7 @@ export function createImports(deps: Deps): Imports {
   const jobOf = (ensemble: string, id: string) => [jobs.get(id)].find((job) => job?.ensemble === ensemble);
 
   function faultOf(id: string, reason: unknown): Exclude<Outcome, { ok: true }> {
-    if (isUnavailable(reason)) return { ok: false, status: 503, trouble: AWAY };
+    if (isUnavailable(reason)) return { ok: false, status: 503, trouble: awayFor(reason) };
     const incident = incidentName();
     deps.log(`Fault "${incident}" in import ${id}`, reason, { incident, import: id });
     return { ok: false, status: 500, trouble: { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident } };

@@ -25,9 +25,9 @@ async function create(template: string): Promise<TestDatabase> {
   return { app: as(APP), door: as(DOOR), owner: as(OWNER), drop: () => ask(bootstrap, `drop database ${name} with (force)`) };
 }
 
-/** Rows as the owner of the tables reads them. */
+/** Rows of all ensembles. */
 export async function rowsIn<Row extends object>({ owner }: TestDatabase, sql: string): Promise<Row[]> {
-  const client = new pg.Client(owner);
+  const client = new pg.Client({ ...owner, options: '-c bowline.whole=on' });
   await client.connect();
   try {
     return (await client.query<Row>(sql)).rows;
