@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
+import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../../core/agreement/replay.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
@@ -29,6 +30,7 @@ async function calmly(ask: () => Promise<Reply>): Promise<Reply> {
   for (;;) {
     const reply = await ask();
     if (reply.status !== 503) return reply;
+    await wait(200);
   }
 }
 
