@@ -9,6 +9,8 @@ const FOLDER = join(import.meta.dirname, '../../prisma/migrations');
 /** Any number will do, as long as every Bowline takes the same. */
 const LOCK = 4_640_018;
 
+const DEADLOCK = '40P01';
+
 /** The table as Prisma itself makes it, so that its own tools can read what was applied. */
 const TABLE = `create table if not exists _prisma_migrations (
   id varchar(36) primary key, checksum varchar(64) not null, finished_at timestamptz, migration_name varchar(255) not null,
@@ -53,7 +55,11 @@ async function applyMissing(client: pg.Client, folder: string, only: readonly st
   return done;
 }
 
-async function apply(client: pg.Client, name: string, sql: string, checksum: string): Promise<void> {
+/** Chosen, not measured. */
+const ATTEMPTS = 10;
+
+/** A running server locks tables in another order than a change of the database; where PostgreSQL ends the change for that, it is tried again. */
+async function apply(client: pg.Client, name: string, sql: string, checksum: string, attempt = 1): Promise<void> {
   await client.query('begin');
   try {
     // Row-level security holds for the owner of the tables too; a change of the database sees every row.
@@ -63,6 +69,7 @@ async function apply(client: pg.Client, name: string, sql: string, checksum: str
     await client.query('commit');
   } catch (reason) {
     await client.query('rollback');
+    if ((reason as { code?: unknown }).code === DEADLOCK && attempt < ATTEMPTS) return apply(client, name, sql, checksum, attempt + 1);
     throw new Unstartable(`The migration ${name} does not apply: ${(reason as Error).message}. Nothing of it was kept.`);
   }
 }

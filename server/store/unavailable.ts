@@ -1,4 +1,4 @@
-const CODES = new Set(['ECONNREFUSED', 'ECONNRESET', 'ENOENT', 'EPIPE', 'ETIMEDOUT', 'ENOTFOUND', '57P01', '57P02', '57P03', '53300', '55P03', '57014', 'P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'P2028']);
+const CODES = new Set(['ECONNREFUSED', 'ECONNRESET', 'ENOENT', 'EPIPE', 'ETIMEDOUT', 'ENOTFOUND', '40P01', '57P01', '57P02', '57P03', '53300', '55P03', '57014', 'P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'P2028']);
 const WORDS = /connection terminated|connection error|timeout exceeded when trying to connect|not queryable|server closed the connection|can't reach database|database system is (starting up|shutting down|in recovery mode)|pool after calling end/i;
 /** PostgreSQL's word for a disk without room, and the system's. */
 const FULL = new Set(['53100', 'ENOSPC']);

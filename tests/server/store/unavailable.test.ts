@@ -6,7 +6,7 @@ const byPrisma = (originalCode: string) => Object.assign(new Error('Raw query fa
 const byPg = (code: string) => Object.assign(new Error('said'), { code });
 
 describe('what was thrown by the database', () => {
-  it.each(['57P03', '08006', '53100'])('%s says ask again later, by whichever way it comes', (code) => {
+  it.each(['57P03', '08006', '53100', '40P01'])('%s says ask again later, by whichever way it comes', (code) => {
     for (const reason of [byPg(code), byPrisma(code), new Error('around it', { cause: byPg(code) })]) expect(isUnavailable(reason)).toBe(true);
   });
 
