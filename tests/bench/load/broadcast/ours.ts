@@ -23,7 +23,7 @@ answering<OursAsked>(async (asked) => {
     const notices = createNotices();
     authority = createAuthority(store, (part, entries) => {
       at = clock();
-      notices.logged(part, entries);
+      notices.logged(part, entries, true);
     });
     const hall = { ensemble: store.ensemble, store, authority };
     house = await openHouse(store, { notices, hall: () => hall });
