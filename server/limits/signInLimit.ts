@@ -12,6 +12,9 @@ const WHILE_MANY_FAIL = 4;
 
 const TOO_OFTEN = () => trouble(429, 'TOO_OFTEN', 'Signing in failed too often from where you are. Wait a quarter of an hour, then try again, or ask the librarian for a new link.');
 
+/** Not listened to at all, or sent by a page of another site: counted, such a page could lock its reader out. */
+const NO_GUESS = new Set([403, 429]);
+
 /** Everything by which somebody signs in. */
 const isSignIn = (url: string): boolean => /^\/api\/sign-in\b/.test(url);
 
@@ -25,7 +28,7 @@ export function limitSignIns(app: FastifyInstance, counts: Counts): void {
     if (own.count >= (all.count >= OVERALL ? WHILE_MANY_FAIL : FROM_ONE_ADDRESS)) throw TOO_OFTEN();
   });
   app.addHook('onResponse', async (request, reply) => {
-    const failed = reply.statusCode >= 400 && reply.statusCode < 500 && reply.statusCode !== 429;
+    const failed = reply.statusCode >= 400 && reply.statusCode < 500 && !NO_GUESS.has(reply.statusCode);
     if (failed && isSignIn(request.url)) await Promise.all([counts.add(key(request.ip), WINDOW), counts.add('sign-in', WINDOW)]);
   });
 }

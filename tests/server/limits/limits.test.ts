@@ -94,6 +94,11 @@ describe('guessing at sign-ins', () => {
     expect(await ask(house, { from: '198.51.100.20', method: 'POST', url: '/api/sign-in', body })).toBe(200);
   });
 
+  it('by a page of another site keeps its reader from nothing', async () => {
+    for (let n = 0; n < 45; n++) expect(await guess(house, '198.51.100.30', { origin: 'http://elsewhere.example' })).toBe(403);
+    expect(await guess(house, '198.51.100.30')).toBe(410);
+  });
+
   it('from many addresses ends too: each is then given four, and who has not failed comes in', async () => {
     for (let n = 0; n < 400; n++) await guess(house, `2001:db8:${n.toString(16)}::1`);
     const statuses: number[] = [];
