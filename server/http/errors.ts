@@ -1,4 +1,4 @@
-import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import { isFull, isUnavailable } from '../store/unavailable.ts';
 import type { Deps } from './deps.ts';
@@ -32,6 +32,11 @@ export function answerErrors(app: FastifyInstance, deps: Deps): void {
     deps.log(`Fault "${incident}" at ${request.method} ${request.routeOptions.url ?? 'no route'}`, reason, { incident, request: request.id });
     return answer(reply, 500, { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident });
   });
+}
+
+/** An address that cannot be decoded reaches no route. */
+export function answerBadAddress(_reason: Error, _request: FastifyRequest, reply: FastifyReply): void {
+  void answer(reply, 400, { code: 'BAD_INPUT', text: 'There is no such address in the library. Go back to the shelf and open it from there.' });
 }
 
 function answer(reply: FastifyReply, status: number, body: Trouble): FastifyReply {
