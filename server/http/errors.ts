@@ -15,6 +15,9 @@ export const awayFor = (reason: unknown): Trouble => (isFull(reason) ? FULL : AW
 /** Limits of the framework, in our words. */
 const KNOWN: Record<string, Trouble> = {
   FST_REQ_FILE_TOO_LARGE: { code: 'TOO_LARGE', text: 'The file is larger than 60 MB, more than the library takes. Save it as compressed MusicXML (.mxl) and send it again.' },
+  FST_PARTS_LIMIT: { code: 'TOO_LARGE', text: 'Nothing was changed: that is more than the library takes in one form. Send fewer files at once.' },
+  FST_FILES_LIMIT: { code: 'TOO_LARGE', text: 'Nothing was changed: that is more than the library takes in one form. Send fewer files at once.' },
+  FST_FIELDS_LIMIT: { code: 'TOO_LARGE', text: 'Nothing was changed: that is more than the library takes in one form. Send fewer files at once.' },
   FST_ERR_CTP_BODY_TOO_LARGE: { code: 'TOO_LARGE', text: 'That is more than the library takes at once. Send it in smaller pieces.' },
   FST_ERR_CTP_INVALID_JSON_BODY: { code: 'BAD_INPUT', text: 'Nothing was changed: what was sent is not JSON. Send it again.' },
   FST_ERR_CTP_EMPTY_JSON_BODY: { code: 'BAD_INPUT', text: 'Nothing was changed: nothing was sent. Send it again.' },

@@ -6,6 +6,7 @@ import { addressKey } from '../limits/addressKey.ts';
 import type { Counts } from '../limits/counts.ts';
 import { requestCounts } from '../limits/requestCounts.ts';
 import { limitSignIns } from '../limits/signInLimit.ts';
+import { fewAtOnce } from './atOnce.ts';
 import type { Deps } from './deps.ts';
 import { isForeign } from './origin.ts';
 import { cookieName } from './session.ts';
@@ -56,6 +57,7 @@ export async function guard(app: FastifyInstance, deps: Deps, counts: Counts): P
     // What is private stays in the one page that asked for it, unless its route says otherwise.
     if (request.url.startsWith('/api/') && !reply.hasHeader('cache-control')) reply.header('cache-control', 'no-store');
   });
+  fewAtOnce(app, deps);
   await app.register(rateLimit, {
     max: (request) => (broughtToken(request) ? SIGN_INS_AN_ADDRESS : 1) * deps.requestsPerMinute,
     timeWindow: MINUTE * 1000,

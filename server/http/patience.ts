@@ -10,6 +10,7 @@ const HEADERS = 15_000;
 const BODY = 20_000;
 const UPLOAD = 600_000;
 const LOOKED_AFTER = 5_000;
+const LAST_WORDS = 2_000;
 
 /** For the server itself: it drops connections that say nothing, or never come to an end. */
 export const PATIENCE = { requestTimeout: UPLOAD, http: { headersTimeout: HEADERS, connectionsCheckingInterval: LOOKED_AFTER }, clientErrorHandler: notUnderstood };
@@ -23,11 +24,13 @@ const NOT_HTTP: [number, Trouble] = [400, { code: 'BAD_INPUT', text: 'Nothing wa
 
 /** What never became a request is answered in the same form as everything else, and the line is cut. */
 function notUnderstood(fault: NodeJS.ErrnoException, socket: Socket): void {
-  if (fault.code === 'ECONNRESET' || socket.destroyed) return;
+  if (fault.code === 'ECONNRESET' || socket.destroyed || socket.writableEnded) return;
   const [status, said] = KNOWN[fault.code ?? ''] ?? NOT_HTTP;
   const body = JSON.stringify(said);
-  if (socket.writable) socket.write(`HTTP/1.1 ${status} ${STATUS_CODES[status]}\r\nContent-Length: ${Buffer.byteLength(body)}\r\nContent-Type: application/json; charset=utf-8\r\nX-Content-Type-Options: nosniff\r\nConnection: close\r\n\r\n${body}`);
-  socket.destroySoon();
+  // What still comes is let go by for a moment: a line that is cut with something unread loses the answer.
+  setTimeout(() => socket.destroy(), LAST_WORDS).unref();
+  socket.end(`HTTP/1.1 ${status} ${STATUS_CODES[status]}\r\nContent-Length: ${Buffer.byteLength(body)}\r\nContent-Type: application/json; charset=utf-8\r\nX-Content-Type-Options: nosniff\r\nConnection: close\r\n\r\n${body}`);
+  socket.removeAllListeners('data').on('data', () => {});
 }
 
 /** A body that is written down, not uploaded, has to be there soon: before it is, nobody has been asked who sends it. */

@@ -19,8 +19,10 @@ describe('a field nobody asked for', { timeout: 300_000 }, () => {
       for (const { shape } of objects) {
         // The numbers of the checker are named by its rules; what is no number of theirs is refused by them.
         for (const [name, value] of Object.entries(EXTRA).filter(([one]) => !(one in shape.properties!))) {
-          const sent = bodyWith(body, shape, { ...(sample(shape) as object), [name]: value });
-          const { status, json } = await scene().send(addressIn(scene(), path), { method, cookie: scene().librarian.cookie, body: sent });
+          // A refused id keeps its refusal: each of the two asks under ids of its own.
+          const asked = (cookie: string) => scene().send(addressIn(scene(), path), { method, cookie, body: bodyWith(body, shape, { ...(sample(shape) as object), [name]: value }) });
+          const first = await asked(scene().librarian.cookie);
+          const { status, json } = first.json?.code === 'NOT_YOUR_ROLE' ? await asked(scene().principal.cookie) : first;
           tried += 1;
           expect([path, name, status, json]).toEqual([path, name, expect.toSatisfy((one: number) => one === 400 || one === 422, '400 or 422'), expect.objectContaining({ text: expect.stringContaining(name) })]);
         }
