@@ -101,14 +101,15 @@ export function placesOf(shape: Shape, place: Place = []): { place: Place; shape
 export function bodyWith(whole: Shape, target: Shape, value: unknown): unknown {
   const holds = (shape: Shape): boolean => placesOf(shape).some((one) => one.shape === target);
   const narrowed = (shape: Shape): Shape => {
+    if (shape === target) return shape;
     const choice = choices(shape).find(holds);
     if (choice) return narrowed(choice);
     const onTheWay = Object.keys(shape.properties ?? {}).filter((name) => holds(shape.properties![name]!));
     return {
       ...shape,
       required: [...(shape.required ?? []), ...onTheWay],
-      ...(shape.properties ? { properties: Object.fromEntries(Object.entries(shape.properties).map(([name, one]) => [name, one === target ? one : narrowed(one)])) } : {}),
-      ...(shape.items && shape.items !== target ? { items: narrowed(shape.items) } : {}),
+      ...(shape.properties ? { properties: Object.fromEntries(Object.entries(shape.properties).map(([name, one]) => [name, narrowed(one)])) } : {}),
+      ...(shape.items ? { items: narrowed(shape.items) } : {}),
     };
   };
   return sample(narrowed(whole), (_, shape) => (shape === target ? value : undefined));

@@ -10,7 +10,7 @@ import { formOf, type Answer } from './scene.ts';
 const { scene } = attacked();
 const PATIENT = { timeout: 600_000 };
 /** No document can hold these (XML 1.0, 2.2): a mark with one is refused. */
-// eslint-disable-next-line no-control-regex -- they are what is looked for
+ 
 const NOT_IN_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
 const short = NAUGHTY.map((text) => text.trim()).filter((text) => text && [...text].length <= 60 && text.length <= 60);
 const WRITTEN = [...new Set(short.filter((text) => !NOT_IN_XML.test(text)))];

@@ -63,7 +63,7 @@ describe('naughty strings', { timeout: 900_000 }, () => {
       if (answer.status !== 200) return;
       taken.set(path, (taken.get(path) ?? 0) + 1);
       const back = new Set(textsIn(answer.json));
-      changed.push(...texts.filter((text) => text.trim() && !back.has(text.trim())).map((text) => `${path} ${JSON.stringify(text)}`));
+      changed.push(...texts.filter((text) => text.trim() && !back.has(text.trim()) && !back.has(text)).map((text) => `${path} ${JSON.stringify(text)}`));
     });
     expect(broken.slice(0, 5)).toEqual([]);
     expect(changed.slice(0, 5)).toEqual([]);
