@@ -8,6 +8,15 @@ const impure = [
   { selector: "CallExpression[callee.object.name='performance']", message: 'core has no clock: take the time as a parameter.' },
 ];
 
+const engravedOnly = 'Stored text is shown as text. Only the engraver draws markup, and the four files that show its drawings are listed here.';
+const markup = [
+  { selector: "JSXAttribute[name.name='dangerouslySetInnerHTML']", message: engravedOnly },
+  { selector: "AssignmentExpression[left.property.name=/^(innerHTML|outerHTML|srcdoc)$/]", message: engravedOnly },
+  { selector: "CallExpression[callee.property.name=/^(insertAdjacentHTML|createContextualFragment|setHTMLUnsafe)$/]", message: engravedOnly },
+  { selector: "CallExpression[callee.name='eval']", message: 'No text is ever run.' },
+  { selector: "NewExpression[callee.name='Function']", message: 'No text is ever run.' },
+];
+
 export default tseslint.config(
   { ignores: ['dist/**', 'server/store/prisma-client/**', 'coverage/**'] },
   ...tseslint.configs.recommended,
@@ -20,5 +29,10 @@ export default tseslint.config(
     },
   },
   { files: ['core/**/*.ts'], rules: { 'no-restricted-syntax': ['error', ...impure], 'no-console': 'error' } },
+  {
+    files: ['client/**/*.{ts,tsx}'],
+    ignores: ['client/views/stand/SystemView.tsx', 'client/views/stand/paper/PaperSystem.tsx', 'client/views/section/PassageView.tsx', 'client/views/revisions/Differences.tsx'],
+    rules: { 'no-restricted-syntax': ['error', ...markup] },
+  },
   { files: ['client/**/*.{ts,tsx}'], plugins: { 'react-hooks': hooks }, rules: { 'react-hooks/rules-of-hooks': 'error', 'react-hooks/exhaustive-deps': 'error' } },
 );

@@ -1,3 +1,4 @@
+import { CSPProvider } from '@base-ui/react/csp-provider';
 import { Suspense, useEffect, useSyncExternalStore, type ReactNode } from 'react';
 import { ArchivePlace, ChangedPlace, FolderPlace, RevisionsPlace, RulesPlace, SectionPlace, StandPlace } from './places.ts';
 import { usePlace } from './router.ts';
@@ -10,9 +11,11 @@ import { words } from './words/words.ts';
 export function App(): ReactNode {
   const language = useSyncExternalStore(onLanguage, languageNow);
   return (
-    <Suspense fallback={<main className="pages" />}>
-      <PlaceShown key={language} />
-    </Suspense>
+    <CSPProvider disableStyleElements>
+      <Suspense fallback={<main className="pages" />}>
+        <PlaceShown key={language} />
+      </Suspense>
+    </CSPProvider>
   );
 }
 

@@ -4,8 +4,10 @@ import multipart from '@fastify/multipart';
 import fastify, { type FastifyInstance } from 'fastify';
 import { serveClient } from './http/clientFiles.ts';
 import type { Deps } from './http/deps.ts';
-import { answerErrors } from './http/errors.ts';
+import { answerBadAddress, answerErrors } from './http/errors.ts';
 import { guard } from './http/guards.ts';
+import { readJson } from './http/input.ts';
+import { PATIENCE, waitForBodies } from './http/patience.ts';
 import { archiveRoutes } from './http/routes/archive.ts';
 import { attentionRoutes } from './http/routes/attention.ts';
 import { errataRoutes } from './http/routes/errata.ts';
@@ -51,10 +53,12 @@ export interface ProcessOptions extends SocketOptions {
 
 /** The whole app with both faces; it listens when the caller says so. */
 export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, lacks = async () => [], counts = createCounts(null), proxies = [], watch = () => {}, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
-  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, genReqId: () => randomBytes(9).toString('base64url'), trustProxy: proxies.length ? proxies : false });
+  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, ...PATIENCE, frameworkErrors: answerBadAddress, genReqId: () => randomBytes(9).toString('base64url'), trustProxy: proxies.length ? proxies : false });
   watch(app);
   countRequests(app, draining);
   answerErrors(app, deps);
+  waitForBodies(app);
+  readJson(app);
   await app.register(cookie);
   await guard(app, deps, counts);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });

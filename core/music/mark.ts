@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Seats } from './seat.ts';
+import { canBeWritten, NOT_WRITTEN } from './text.ts';
 
 /** Quarters as a whole number or a reduced fraction, "3/2". */
 export const ExactTimeText = z.union([z.number().int().nonnegative(), z.string().regex(/^\d{1,6}\/[1-9]\d{0,5}$/)]);
@@ -20,7 +21,7 @@ export const MarkValue = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('hooked') }),
   /** split: the slur (or tie) ends before this note and begins anew on it; join: the slur goes on from this note to the next. */
   z.strictObject({ kind: z.literal('slur'), slur: z.enum(['split', 'join']) }),
-  z.strictObject({ kind: z.literal('text'), text: z.string().trim().min(1).max(60) }),
+  z.strictObject({ kind: z.literal('text'), text: z.string().trim().min(1).max(60).refine(canBeWritten, NOT_WRITTEN) }),
   /** Rub out what stands in a slot of this note, printed or adopted; of several bow changes the one at `after`, or all where absent. */
   z.strictObject({
     kind: z.literal('none'),

@@ -1,4 +1,4 @@
-import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import { isFull, isUnavailable } from '../store/unavailable.ts';
 import type { Deps } from './deps.ts';
@@ -15,6 +15,9 @@ export const awayFor = (reason: unknown): Trouble => (isFull(reason) ? FULL : AW
 /** Limits of the framework, in our words. */
 const KNOWN: Record<string, Trouble> = {
   FST_REQ_FILE_TOO_LARGE: { code: 'TOO_LARGE', text: 'The file is larger than 60 MB, more than the library takes. Save it as compressed MusicXML (.mxl) and send it again.' },
+  FST_PARTS_LIMIT: { code: 'TOO_LARGE', text: 'Nothing was changed: that is more than the library takes in one form. Send fewer files at once.' },
+  FST_FILES_LIMIT: { code: 'TOO_LARGE', text: 'Nothing was changed: that is more than the library takes in one form. Send fewer files at once.' },
+  FST_FIELDS_LIMIT: { code: 'TOO_LARGE', text: 'Nothing was changed: that is more than the library takes in one form. Send fewer files at once.' },
   FST_ERR_CTP_BODY_TOO_LARGE: { code: 'TOO_LARGE', text: 'That is more than the library takes at once. Send it in smaller pieces.' },
   FST_ERR_CTP_INVALID_JSON_BODY: { code: 'BAD_INPUT', text: 'Nothing was changed: what was sent is not JSON. Send it again.' },
   FST_ERR_CTP_EMPTY_JSON_BODY: { code: 'BAD_INPUT', text: 'Nothing was changed: nothing was sent. Send it again.' },
@@ -32,6 +35,11 @@ export function answerErrors(app: FastifyInstance, deps: Deps): void {
     deps.log(`Fault "${incident}" at ${request.method} ${request.routeOptions.url ?? 'no route'}`, reason, { incident, request: request.id });
     return answer(reply, 500, { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident });
   });
+}
+
+/** An address that cannot be decoded reaches no route. */
+export function answerBadAddress(_reason: Error, _request: FastifyRequest, reply: FastifyReply): void {
+  void answer(reply, 400, { code: 'BAD_INPUT', text: 'There is no such address in the library. Go back to the shelf and open it from there.' });
 }
 
 function answer(reply: FastifyReply, status: number, body: Trouble): FastifyReply {

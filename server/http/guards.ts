@@ -6,6 +6,7 @@ import { addressKey } from '../limits/addressKey.ts';
 import type { Counts } from '../limits/counts.ts';
 import { requestCounts } from '../limits/requestCounts.ts';
 import { limitSignIns } from '../limits/signInLimit.ts';
+import { fewAtOnce } from './atOnce.ts';
 import type { Deps } from './deps.ts';
 import { isForeign } from './origin.ts';
 import { cookieName } from './session.ts';
@@ -21,6 +22,9 @@ const MINUTE = 60;
 /** Several people sit behind one address. Chosen, not measured. */
 const SIGN_INS_AN_ADDRESS = 4;
 
+/** Of what a browser could give a page, none of this is asked for here. */
+const NOT_USED = ['accelerometer', 'browsing-topics', 'camera', 'display-capture', 'geolocation', 'gyroscope', 'magnetometer', 'microphone', 'midi', 'payment', 'usb'].map((name) => `${name}=()`).join(', ');
+
 /** What stands before every route: headers, foreign pages, floods, overload. */
 export async function guard(app: FastifyInstance, deps: Deps, counts: Counts): Promise<void> {
   const https = deps.origin?.startsWith('https:') ?? false;
@@ -32,8 +36,7 @@ export async function guard(app: FastifyInstance, deps: Deps, counts: Counts): P
         // The engraver is WebAssembly; its worker is one of our own files.
         scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
         workerSrc: ["'self'", 'blob:'],
-        // Engraved pages carry their own style elements.
-        styleSrc: ["'self'", "'unsafe-inline'"],
+        styleSrc: ["'self'"],
         imgSrc: ["'self'", 'data:', 'blob:'],
         fontSrc: ["'self'", 'data:'],
         connectSrc: ["'self'", 'data:', 'blob:'],
@@ -49,6 +52,12 @@ export async function guard(app: FastifyInstance, deps: Deps, counts: Counts): P
     strictTransportSecurity: https,
   });
   const broughtToken = (request: FastifyRequest): string | undefined => request.cookies[cookieName(deps.origin)];
+  app.addHook('onSend', async (request, reply) => {
+    reply.header('permissions-policy', NOT_USED);
+    // What is private stays in the one page that asked for it, unless its route says otherwise.
+    if (request.url.startsWith('/api/') && !reply.hasHeader('cache-control')) reply.header('cache-control', 'no-store');
+  });
+  fewAtOnce(app, deps);
   await app.register(rateLimit, {
     max: (request) => (broughtToken(request) ? SIGN_INS_AN_ADDRESS : 1) * deps.requestsPerMinute,
     timeWindow: MINUTE * 1000,

@@ -5,8 +5,9 @@ import type { IncomingHttpHeaders } from 'node:http';
  * is no browser, or a page of our own reading.
  */
 export function isForeign(headers: IncomingHttpHeaders, own: string | null): boolean {
-  const { origin, host } = headers;
-  if (headers['sec-fetch-site'] === 'cross-site' && origin === undefined) return true;
+  const { origin, host, 'sec-fetch-site': site } = headers;
+  // A neighbour's page under the same domain is foreign too.
+  if (site === 'cross-site' || site === 'same-site') return true;
   if (origin === undefined) return false;
   if (origin === own) return false;
   try {

@@ -9,6 +9,12 @@ const LARGEST_TOGETHER = 5 * LARGEST_UPLOAD;
 
 const NO_FILE = () => trouble(400, 'NO_FILE', 'No file arrived. Choose a MusicXML file (.musicxml, .xml or .mxl) and send it again.');
 
+/** What reads forms has no code for one that is torn, only words. */
+function tornForm(reason: unknown): unknown {
+  const torn = reason instanceof Error && !('code' in reason) && /multipart|boundary|part header/i.test(reason.message);
+  return torn ? trouble(400, 'TORN_FORM', 'Nothing was changed: the file did not arrive whole. Look at your connection and send it again.') : reason;
+}
+
 /** The files of a form, laid aside until their turn comes; a larger one is refused while it arrives, and then none is kept. */
 export async function uploadedFiles(request: FastifyRequest, spool: Spool): Promise<Spooled[]> {
   if (!request.isMultipart()) throw NO_FILE();
@@ -25,15 +31,18 @@ export async function uploadedFiles(request: FastifyRequest, spool: Spool): Prom
     return files;
   } catch (reason) {
     await spool.drop(files);
-    throw reason;
+    throw tornForm(reason);
   }
 }
 
 /** The one file of a form, whole; a larger one is refused while it arrives. */
 export async function uploaded(request: FastifyRequest, largest = LARGEST_UPLOAD): Promise<{ bytes: Uint8Array; fileName: string }> {
   if (!request.isMultipart()) throw NO_FILE();
-  const file = await request.file({ limits: { fileSize: largest } });
+  const torn = (reason: unknown): never => {
+    throw tornForm(reason);
+  };
+  const file = await request.file({ limits: { fileSize: largest } }).catch(torn);
   if (!file) throw NO_FILE();
-  const bytes = await file.toBuffer();
+  const bytes = await file.toBuffer().catch(torn);
   return { bytes, fileName: file.filename.replace(/[\p{Cc}\p{Cs}/\\]/gu, ' ').trim().slice(-200) || 'score' };
 }

@@ -1,6 +1,10 @@
+import { setPriority } from 'node:os';
 import { parentPort } from 'node:worker_threads';
 import type { FromWorker, JobName, Jobs, Outcome } from './requests.ts';
 import { work } from './work.ts';
+
+// Whoever waits for an answer comes before a document. Only on Linux is this the thread alone and not the whole server.
+if (process.platform === 'linux') setPriority(0, 10);
 
 const say = (message: FromWorker): void => parentPort?.postMessage(message);
 

@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import SVGtoPDF from 'svg-to-pdfkit';
 import type { Paper } from '../../core/print/paper.ts';
-import { bytesOf, FACES } from './faces.ts';
+import { bytesOf, FACES, isFace } from './faces.ts';
 
 /** Points in a millimetre. */
 const POINTS = 72 / 25.4;
@@ -36,7 +36,8 @@ export class PdfWriter {
       height: this.size[1],
       preserveAspectRatio: 'none',
       assumePt: true,
-      fontCallback: (family) => family.replace(/["']/g, '').split(',')[0]!.trim(),
+      // What the engraver sets without a face of ours, like the syllables of a song, is in the plain one.
+      fontCallback: (family) => [family.replace(/["']/g, '').split(',')[0]!.trim()].find(isFace) ?? 'Alegreya Sans',
       warningCallback: (warning) => {
         throw new Error(`The page cannot be drawn: ${String(warning)}`);
       },

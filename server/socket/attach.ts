@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { FastifyInstance } from 'fastify';
 import { Server, type ServerOptions } from 'socket.io';
 import type { Deps } from '../http/deps.ts';
@@ -45,6 +46,12 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
         () => answer('The library cannot reach its shelves just now.', false),
       );
     },
+  });
+  // The handshake is asked above; a page of another site writes into no connection of ours either, should it know its name.
+  io.engine.use((request: IncomingMessage, answer: ServerResponse, next: () => void) => {
+    if (!isForeign(request.headers, deps.origin)) return next();
+    answer.writeHead(403, { 'content-type': 'application/json' });
+    answer.end('{"code":4,"message":"This came from a page of another site."}');
   });
   const sessionOf = (cookies: string | undefined): Promise<LiveSession | null> => findSession(deps, cookieOf(cookies, deps.origin));
   const halls = createFollowed(deps);

@@ -3,6 +3,7 @@ import { refused } from '../../core/agreement/refusal.ts';
 import { placeIn } from '../../core/agreement/seating.ts';
 import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
 import type { Hall } from '../halls.ts';
+import { isTooDeep } from '../http/depth.ts';
 import type { Deps } from '../http/deps.ts';
 import { awayFor } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
@@ -46,8 +47,8 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
       const answer = typeof callback === 'function' ? (callback as (answer: unknown) => void) : () => {};
       if (!allowed() || !mayTalk(session.person.id)) return tooMuch === null ? undefined : answer(tooMuch);
       if (!greeted && name !== 'hello') return answer(refused('OLD_PROGRAM'));
-      const read = CLIENT_MESSAGES[name].safeParse(message);
-      if (!read.success) return answer(NOT_READ);
+      const read = isTooDeep(message) ? null : CLIENT_MESSAGES[name].safeParse(message);
+      if (!read?.success) return answer(NOT_READ);
       draining.underWay(act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason, namedIn(read.data)))));
     });
   }

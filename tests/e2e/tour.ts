@@ -54,6 +54,7 @@ export class Touring {
     const page = await context.newPage();
     page.setDefaultTimeout(40_000);
     page.on('pageerror', (fault) => this.faults.push(`${name}: ${fault.message}`));
+    page.on('console', (line) => /Content Security Policy/.test(line.text()) && this.faults.push(`${name}: ${line.text()}`));
     this.#pages.set(name, page);
     return page;
   }

@@ -5,12 +5,15 @@ import { go } from '../../router.ts';
 import { words } from '../../words/words.ts';
 
 /** Takes the one-time link the librarian gave. The page sends it, so that a preview of the link does not use it up. */
-export function SignIn({ token }: { token: string | null }): ReactNode {
+export function SignIn({ token: given }: { token: string | null }): ReactNode {
+  const [token] = useState(given);
   const [fault, setFault] = useState<string | null>(null);
   const sent = useRef(false);
   useEffect(() => {
     if (!token || sent.current) return;
     sent.current = true;
+    // It is nobody's business afterwards: not the history's, not the next page's.
+    history.replaceState(null, '', '/sign-in');
     sendJson('POST', '/sign-in', { token })
       .then(clearDesk)
       .then(

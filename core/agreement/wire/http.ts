@@ -132,7 +132,7 @@ export interface CarriedView {
 }
 
 /** POST /api/parts/:part/carried */
-export const SettleBody = z.strictObject({ revision: z.int().positive(), key: z.string().min(1).max(300), how: z.enum(['put', 'leftOut']).nullable() });
+export const SettleBody = z.strictObject({ revision: z.int().positive().max(2 ** 31 - 1), key: z.string().min(1).max(300), how: z.enum(['put', 'leftOut']).nullable() });
 
 /** GET /api/parts/:part/log?after=N */
 export interface LogView {

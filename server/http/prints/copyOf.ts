@@ -14,8 +14,8 @@ const LOOK = { marks: CopyMarks.default('agreed'), paper: PaperName.default('a4'
 export const PrintAsked = z.object({ for: Reader.default('section'), form: z.enum(['pdf', 'svg', 'mei']).default('pdf'), ...LOOK });
 
 /** How several are asked for: any readers of any parts, as pages or as files of the source's own kind. */
-export const PrintsAsked = z.object({
-  copies: z.array(z.object({ part: z.string().max(64), for: z.array(Reader).min(1).max(60) })).min(1).max(40),
+export const PrintsAsked = z.strictObject({
+  copies: z.array(z.strictObject({ part: z.string().max(64), for: z.array(Reader).min(1).max(60) })).min(1).max(40),
   form: z.enum(['pdf', 'svg', 'mei', 'musicxml', 'mxl']).default('pdf'),
   ...LOOK,
 });

@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { NewSection, Seating } from '../../../core/agreement/wire/http.ts';
+import { CheckSettings } from '../../../core/check/settings.ts';
 import { settingsFault } from '../../../core/check/settingsFault.ts';
 import type { InstrumentName } from '../../../core/music/part.ts';
 import { planFits } from '../../store/sections.ts';
@@ -39,7 +40,8 @@ export function sectionRoutes(app: FastifyInstance, deps: Deps): void {
     if (!section) throw notFound('section');
     if (!person.librarian && section.principal?.id !== person.id) throw trouble(403, 'PRINCIPAL_ONLY', 'These numbers are set by the principal or the librarian. Ask one of them.');
     const settings = read(Settings, request.body);
-    const fault = settingsFault(settings, section.instrument as InstrumentName);
+    const stranger = Object.keys(settings).find((name) => !Object.hasOwn(CheckSettings.shape, name));
+    const fault = stranger === undefined ? settingsFault(settings, section.instrument as InstrumentName) : `It knows no "${stranger}".`;
     if (fault) throw trouble(400, 'BAD_SETTING', `Nothing was changed: the checker cannot go by these numbers. ${fault} Correct it and try again.`);
     await sections.set(id, settings);
     deps.notices.renewed(await sections.parts(id));

@@ -24,7 +24,7 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
     deps.notices.signedOut(session.id);
   }
 
-  app.post('/api/sign-in', { config: { rateLimit: { max: Math.min(60, deps.requestsPerMinute) } } }, async (request, reply) => {
+  app.post('/api/sign-in', { config: { rateLimit: { max: Math.min(60, deps.requestsPerMinute), keyGenerator: ({ ip }) => ip } } }, async (request, reply) => {
     const { token } = read(SignInBody, request.body);
     const link = await door.useLink(hashOf(token), deps.now());
     if (!link) throw trouble(410, 'LINK_USED', 'This sign-in link was used before or is too old. Ask the librarian for a new one.');

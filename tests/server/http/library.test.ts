@@ -111,7 +111,7 @@ describe('a librarian seats a section', () => {
     expect((await visitor.get('/api/shelf')).json.people).toEqual([]);
     const again = (await librarian.post(`/api/people/${added.person.id}/link`)).json;
     expect((await house.visitor().post('/api/sign-in', { token: tokenOf(again.link) })).json.id).toBe(added.person.id);
-    expect((await visitor.put(`/api/sections/${firsts}/settings`, { stagger: 0.5 })).json.settings).toEqual({ stagger: 0.5 });
+    expect((await visitor.put(`/api/sections/${firsts}/settings`, { partnersApart: 0.4 })).json.settings).toEqual({ partnersApart: 0.4 });
     expect((await visitor.put(`/api/sections/${seconds}/settings`, {})).status).toBe(403);
     for (const [path, body] of [['/api/people', { name: 'X' }], ['/api/sections', { name: 'X', instrument: 'cello' }], ['/api/programmes', { title: 'X' }], [`/api/people/${added.person.id}/link`, {}]] as const) {
       expect((await visitor.post(path, body)).json).toMatchObject({ code: 'LIBRARIAN_ONLY' });

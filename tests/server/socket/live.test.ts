@@ -178,7 +178,7 @@ describe('two people on one part', () => {
     const other = dial(await house.signIn(laid.guest));
     await other.ask('hello', { protocol: PROTOCOL });
     const librarian = await house.signIn(laid.librarian);
-    await librarian.put(`/api/sections/${laid.section}/settings`, { stagger: 1 });
+    await librarian.put(`/api/sections/${laid.section}/settings`, { partnersApart: 1 });
     await until(() => follower.heard.renewed > 0);
     expect(other.heard.renewed).toBe(0);
   });
