@@ -35,6 +35,8 @@ export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<
   await app.register(cookie);
   await guard(app, deps);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
+  const unlisten = deps.queue.listen((news) => (news.what === 'renewed' ? deps.notices.renewed(news.parts) : undefined));
+  app.addHook('onClose', async () => unlisten());
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
   attachSocket(app, deps, socket);

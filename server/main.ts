@@ -9,11 +9,13 @@ import { makeSignInLink } from './http/tokens.ts';
 import { createHalls, type Hall } from './halls.ts';
 import * as documents from './jobs/documents.ts';
 import { lookThrough } from './jobs/lookThrough.ts';
+import { allowAtOnce } from './jobs/runInWorker.ts';
 import { listen } from './listen.ts';
 import { openStore } from './openStore.ts';
 import { openPost } from './mail/post.ts';
 import { startRounds } from './mail/round.ts';
 import { createNotices } from './operations/notices.ts';
+import { startWorker } from './queue/worker.ts';
 import { readSettings, type Settings } from './settings.ts';
 import { addresses, firstEnsemble, librarianLink } from './welcome.ts';
 
@@ -29,13 +31,18 @@ async function start(settings: Settings): Promise<void> {
   const installation = await openStore(settings, closing, log);
   closing.check();
   const now = () => new Date();
-  const { door, ping } = installation;
+  const { door, ping, queue } = installation;
   const notices = createNotices();
   const hall = createHalls(installation, notices.logged);
-  const deps: Deps = { door, hall, ping, notices, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
+  const deps: Deps = { door, hall, ping, notices, queue, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
   const app = await buildApp(deps);
   closing.add(() => app.close());
   closing.check();
+  if (settings.jobs) {
+    allowAtOnce(settings.jobs);
+    const worker = startWorker(deps, { atOnce: settings.jobs });
+    closing.add(() => worker.drain(LONGEST_STOP / 2));
+  }
   const port = await listen(app, settings.host, settings.port);
   const [address, ...others] = addresses(settings, port);
   if (settings.letters) closing.add(startRounds({ log, halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post: openPost(settings.letters.url, settings.letters.from), minutes: settings.letters.minutes, address: address! }));

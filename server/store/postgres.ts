@@ -5,9 +5,11 @@ import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
 import { createPostgresDoor } from './postgresDoor.ts';
 import { createPostgresErrata } from './postgresErrata.ts';
+import { createPostgresJobs } from './postgresJobs.ts';
 import { createPostgresLibrary } from './postgresLibrary.ts';
 import { createPostgresLog } from './postgresLog.ts';
 import { createPostgresPeople } from './postgresPeople.ts';
+import { openPostgresQueue, type PostgresQueue } from './postgresQueue.ts';
 import { createPostgresSections } from './postgresSections.ts';
 import { findIn } from './postgresWhereabouts.ts';
 import { PrismaClient } from './prisma-client/client.ts';
@@ -25,13 +27,16 @@ export interface Entrances {
 
 export function openPostgres({ app, door }: Entrances): Installation {
   const pool = openPool(app, MOST.app);
+  const queue = openPostgresQueue(pool, app);
   const doorPool = openPool(door, MOST.door);
   const doorPrisma = new PrismaClient({ adapter: new PrismaPg(doorPool) });
   return {
     door: createPostgresDoor(doorPrisma),
-    of: (ensemble) => storeOf(scopedPool(pool, ensemble)),
+    queue,
+    of: (ensemble) => storeOf(scopedPool(pool, ensemble), ensemble, queue),
     ping: async () => void (await Promise.all([pool.query('select 1'), doorPool.query('select 1')])),
     close: async () => {
+      await queue.close();
       await doorPrisma.$disconnect();
       await Promise.all([pool.end(), doorPool.end()]);
     },
@@ -45,7 +50,7 @@ function openPool(connection: pg.PoolConfig, max: number): pg.Pool {
   return pool;
 }
 
-function storeOf(pool: pg.Pool): Store {
+function storeOf(pool: pg.Pool, ensemble: string, queue: PostgresQueue): Store {
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });
   return {
     people: createPostgresPeople(prisma, pool),
@@ -55,6 +60,7 @@ function storeOf(pool: pg.Pool): Store {
     attention: createPostgresAttention(prisma, pool),
     archive: createPostgresArchive(pool),
     errata: createPostgresErrata(prisma),
+    jobs: createPostgresJobs(pool, queue, ensemble),
     find: findIn(pool),
     close: () => prisma.$disconnect(),
   };
