@@ -30,7 +30,7 @@ async function start(): Promise<void> {
   const { door, ping, queue } = installation;
   const notices = createNotices();
   const deps: Deps = { door, hall: createHalls(installation, notices.logged), ping, notices, queue, documents, lookThrough, now: () => new Date(), origin: settings.origin, requestsPerMinute: 0, letters: null, log };
-  const worker = startWorker(deps, { atOnce: jobs });
+  const worker = startWorker(deps, { atOnce: jobs, event: log });
   closing.add(() => worker.drain(PATIENCE_MS));
   log('worker ready', { jobs });
 }

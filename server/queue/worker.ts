@@ -10,7 +10,7 @@ import { createReporting } from './reporting.ts';
 
 /** Looks for work so often where no news comes, for jobs whose worker is gone, and for what is kept too long. Chosen, not measured. */
 const LOOK_MS = 2_000;
-const BACK_MS = 3_000;
+const BACK_MS = 2_000;
 const SWEEP_MS = 60_000;
 
 /** Why a job is taken out of a worker's hands. */
@@ -25,6 +25,8 @@ export interface WorkerOptions {
   /** Jobs of each kind at once. */
   atOnce: number;
   handlers?: Record<Kind, Handler>;
+  /** Hears what becomes of jobs, as a name and values that can be written as JSON. */
+  event?: (name: string, about: object) => void;
 }
 
 export interface JobWorker {
@@ -33,13 +35,12 @@ export interface JobWorker {
 }
 
 /** Takes jobs out of the lines and does them, until it is drained. */
-export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS }: WorkerOptions): JobWorker {
+export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS, event = () => {} }: WorkerOptions): JobWorker {
   const { queue, hall, now, log } = deps;
   const running = new Map<string, { place: Place; stop: AbortController }>();
   const wakers = new Map<() => void, boolean>();
   let draining = false;
 
-  const event = (what: string, about: object): void => log(`job ${what}`, about);
   /** Work has come, or (everybody) this worker goes. */
   const wake = (everybody = false): void => wakers.forEach((isHungry, waker) => (isHungry || everybody ? waker() : undefined));
   const unlisten = queue.listen((news) => {
@@ -78,7 +79,7 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS }: WorkerO
     const end = (state: 'done' | 'refused' | 'stopped', outcome: unknown) => jobs.end(ending(() => outcome), state);
     const began = performance.now();
     try {
-      event('begun', { job: job.id, kind: job.kind, ensemble: place.ensemble });
+      event('job begun', { job: job.id, kind: job.kind, ensemble: place.ensemble });
       await lookAt(job.id);
       let state: string;
       try {
@@ -96,12 +97,12 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS }: WorkerO
         } else await end((state = 'refused'), faultOf(place, reason));
       }
       await jobs.dropUploads(job.uploads);
-      event('ended', { job: job.id, kind: job.kind, ensemble: place.ensemble, state, ms: Math.round(performance.now() - began) });
+      event('job ended', { job: job.id, kind: job.kind, ensemble: place.ensemble, state, ms: Math.round(performance.now() - began) });
       running.delete(job.id);
       await queue.end(place);
     } catch (reason) {
       running.delete(job.id);
-      event('given back', { job: job.id, kind: job.kind, ensemble: place.ensemble, why: (reason as Error).message });
+      event('job given back', { job: job.id, kind: job.kind, ensemble: place.ensemble, why: (reason as Error).message });
       await queue.giveBack(place, reason === LOST || stop.signal.reason === LOST ? 'lost' : stop.signal.reason === DRAINING ? 'untried' : 'tried');
     }
   }
@@ -133,7 +134,7 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS }: WorkerO
   async function takeBack(): Promise<boolean> {
     await queue.takeBack();
     for (let place = await queue.takeGivenUp(); place; place = await queue.takeGivenUp()) {
-      event('given up', place);
+      event('job given up', place);
       await hall(place.ensemble).store.jobs.giveUp(place.job, GIVEN_UP);
       await queue.end(place);
     }
@@ -143,6 +144,7 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS }: WorkerO
 
   async function sweep(): Promise<boolean> {
     await queue.tidy();
+    event('worker alive', { running: running.size, megabytes: Math.round(process.memoryUsage.rss() / 1024 / 1024) });
     for (const { id } of await deps.door.ensembles()) await hall(id).store.jobs.sweep(now());
     return false;
   }

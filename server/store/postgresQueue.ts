@@ -7,7 +7,7 @@ import { openWatch, type Watch } from './watch.ts';
 const SCHEMA = 'bowline_queue';
 const GIVEN_UP = 'given-up';
 /** Between taking a job and saying so to the others a process may stand still for so long. Chosen, not measured. */
-const STILL = '5 seconds';
+const STILL = '2 seconds';
 const STILL_AT_IT = 10;
 
 /** As a line keeps a place: its ensemble is what turns are taken by. */
