@@ -1,3 +1,4 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { WorkView } from '../../../core/agreement/wire/http.ts';
 import { isUnderWay, type ImportView } from '../../../core/agreement/wire/imports.ts';
@@ -8,11 +9,17 @@ import { openPostgres } from '../../../server/store/postgres.ts';
 import type { Installation } from '../../../server/store/installation.ts';
 import { createTestDatabase, type TestDatabase } from '../../support/database.ts';
 import { fakeDocuments } from '../../support/fakeDocuments.ts';
+import { chance } from '../../support/chance.ts';
 import { GOOD } from '../../support/hostileFiles.ts';
 import { freePort, startServer, type ServerProcess } from '../../support/serverProcess.ts';
 import { workHouse } from '../../support/workHouse.ts';
 import { startWorkerProcess, type WorkerProcess } from '../../support/workerProcess.ts';
 import { signIn } from '../history/library.ts';
+
+const SCORE = GOOD.replaceAll('<part-name>', '<part-name>Violin ');
+/** A worker is killed so often, so long after it has begun at most: a small score takes about as long. Chosen, not measured. */
+const KILLS = 4;
+const LONGEST_MS = 1_500;
 
 /** Two servers that leave all long work to workers, on one database. */
 let database: TestDatabase;
@@ -91,7 +98,7 @@ async function withWorker<T>(work: () => Promise<T>, documents = fakeDocuments):
 
 describe('two servers and their workers on one database', () => {
   it('what is asked on one is seen on the other, done by a worker once, and told on both', async () => {
-    const id = await begin('first.musicxml', GOOD.replaceAll('<part-name>', '<part-name>Violin '));
+    const id = await begin('first.musicxml', SCORE);
     expect(await seen(id)).toMatchObject({ step: 'waiting' });
     const [one, two] = [await launch(), await launch()];
     expect(await ended(id)).toMatchObject({ step: 'done', trouble: null });
@@ -122,7 +129,7 @@ describe('two servers and their workers on one database', () => {
     for (let time = 0; time < 3; time++) expect(await (await dying('reading')).ended).toBe('SIGKILL');
     await withWorker(async () => {
       expect(await ended(id)).toMatchObject({ step: 'refused', trouble: { code: 'GIVEN_UP', text: expect.stringContaining('three times') } });
-      expect(await ended(await begin('after.musicxml', 'Violin I:4,Violin II:4'))).toMatchObject({ step: 'done' });
+      expect(await ended(await begin('after.musicxml'))).toMatchObject({ step: 'done' });
     });
     expect(await onShelf('poison.musicxml')).toEqual([]);
   });
@@ -137,8 +144,31 @@ describe('two servers and their workers on one database', () => {
     expect(await onShelf('held.musicxml')).toEqual([]);
   });
 
+  it('real workers killed at random instants lay every score once, or give it up and lay none', async () => {
+    const seed = Number(process.env['BOWLINE_HISTORY_SEED'] ?? Math.floor(Math.random() * 1e9));
+    console.log(`kills of workers: seed ${seed}`);
+    const { next } = chance(seed);
+    const names = Array.from({ length: 8 }, (_, n) => `random ${n}.musicxml`);
+    const ids: string[] = [];
+    for (const name of names) ids.push(await begin(name, SCORE));
+    const isOver = async (): Promise<boolean> => !(await Promise.all(ids.map(seen))).some(isUnderWay);
+    for (let kill = 0; kill < KILLS && !(await isOver()); kill++) {
+      const worker = await launch();
+      await worker.says('job begun');
+      await wait(next() * LONGEST_MS);
+      worker.kill('SIGKILL');
+      await worker.ended;
+    }
+    await launch();
+    for (const [n, id] of ids.entries()) {
+      const { step, trouble } = await ended(id);
+      const laid = (await onShelf(names[n]!)).length;
+      expect({ step, code: trouble?.code ?? null, laid }).toEqual(step === 'done' ? { step, code: null, laid: 1 } : { step: 'refused', code: 'GIVEN_UP', laid: 0 });
+    }
+  });
+
   it('copies asked for on a server are made by workers, and those a dead one made are not made again', async () => {
-    const { id: work, parts } = (await onShelf('after.musicxml'))[0]!;
+    const { id: work, parts } = (await withWorker(async () => ended(await begin('copies.musicxml', 'Violin I:4,Violin II:4')))).answer!.work;
     const worker = await dying('one copy is made');
     const asked = send(0, 'POST', `/api/works/${work}/prints`, JSON.stringify({ copies: parts.map(({ id }) => ({ part: id, for: ['section'] })) }));
     expect(await worker.ended).toBe('SIGKILL');
