@@ -63,7 +63,7 @@ describe('a whole piece, over HTTP', () => {
     const look = await begun(1);
     expect(look.parts).toHaveLength(2);
     look.options.onReached!(1);
-    await expect.poll(async () => (await seen(guest)).running).toEqual({ done: 1, of: 2, reading: 'Viola', mine: true });
+    await expect.poll(async () => (await seen(guest)).running, { timeout: 10_000 }).toEqual({ done: 1, of: 2, reading: 'Viola', mine: true });
     look.end();
     expect(await settled(guest)).toEqual({
       running: null,

@@ -137,7 +137,7 @@ describe('two servers and their workers on one database', () => {
   it('stopped on one server while a worker is at it, it ends on both and leaves nothing', async () => {
     const worker = await dying('holds');
     const id = await begin('held.musicxml');
-    await expect.poll(async () => (await seen(id)).files[0]!.step).toBe('reading');
+    await expect.poll(async () => (await seen(id)).files[0]!.step, { timeout: 20_000 }).toBe('reading');
     await send(1, 'DELETE', `/api/imports/${id}`);
     expect(await ended(id)).toMatchObject({ step: 'stopped', trouble: { code: 'STOPPED' } });
     await worker.says('job ended');

@@ -37,7 +37,7 @@ describe.each(KINDS)('the line in %s', (kept, open) => {
   let taken: Place | null = null;
   /** One that is back in line may be set back for a moment. */
   const soon = async (): Promise<Place> => {
-    await expect.poll(async () => (taken = await queue.take('import')), { timeout: 5000 }).not.toBeNull();
+    await expect.poll(async () => (taken = await queue.take('import')), { timeout: 15_000 }).not.toBeNull();
     return taken!;
   };
 
@@ -137,12 +137,12 @@ describe.each(KINDS)('the line in %s', (kept, open) => {
     const heard: News[] = [];
     const unlisten = queue.listen((news) => heard.push(news));
     queue.tell({ what: 'renewed', parts: ['one'] });
-    await expect.poll(() => heard).toContainEqual({ what: 'renewed', parts: ['one'] });
+    await expect.poll(() => heard, { timeout: 10_000 }).toContainEqual({ what: 'renewed', parts: ['one'] });
     unlisten();
     const others: News[] = [];
     const end = queue.listen((news) => others.push(news));
     queue.tell({ what: 'job', job: 'one' });
-    await expect.poll(() => others).toContainEqual({ what: 'job', job: 'one' });
+    await expect.poll(() => others, { timeout: 10_000 }).toContainEqual({ what: 'job', job: 'one' });
     expect(heard.some(({ what }) => what === 'job')).toBe(false);
     end();
   });

@@ -63,7 +63,7 @@ describe('a worker', () => {
     await becomes(job, 'running');
     await store.jobs.stop(job.id);
     await becomes(job, 'stopped');
-    await expect.poll(() => events).toContain(`job ended ${job.id}`);
+    await expect.poll(() => events, { timeout: 10_000 }).toContain(`job ended ${job.id}`);
   });
 
   it('that drains ends what is short, and gives back what is long as if it had not been begun', async () => {
