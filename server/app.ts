@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import cookie from '@fastify/cookie';
 import multipart from '@fastify/multipart';
 import fastify, { type FastifyInstance } from 'fastify';
@@ -23,22 +24,45 @@ import { programmeRoutes } from './http/routes/programmes.ts';
 import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
 import { workRoutes } from './http/routes/works.ts';
+import { createCounts, type Counts } from './limits/counts.ts';
+import { createPersonLimit } from './limits/personLimit.ts';
 import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
+import { countRequests, createDraining, type Draining } from './http/draining.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [healthRoutes, signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+const ROUTES = [signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+
+/** Marks are sent one by one over the live line. Chosen, not measured. */
+const MESSAGES_A_REQUEST = 2;
+
+/** What concerns one process among several; each may be left out where one process does it all. */
+export interface ProcessOptions extends SocketOptions {
+  draining?: Draining;
+  redis?: { up(): boolean } | null;
+  /** Changes that the database lacks for this program. */
+  lacks?: () => Promise<string[]>;
+  /** Shared by all servers of the library, where there are several. */
+  counts?: Counts;
+  /** Addresses and networks whose word about a reader's address is taken. */
+  proxies?: string[];
+  /** Asked to look on at every request. */
+  watch?: (app: FastifyInstance) => void;
+}
 
 /** The whole app with both faces; it listens when the caller says so. */
-export async function buildApp(deps: Deps, socket: SocketOptions = {}): Promise<FastifyInstance> {
-  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true });
+export async function buildApp(deps: Deps, { draining = createDraining(), redis = null, lacks = async () => [], counts = createCounts(null), proxies = [], watch = () => {}, ...socket }: ProcessOptions = {}): Promise<FastifyInstance> {
+  const app = fastify({ bodyLimit: 1024 * 1024, forceCloseConnections: true, genReqId: () => randomBytes(9).toString('base64url'), trustProxy: proxies.length ? proxies : false });
+  watch(app);
+  countRequests(app, draining);
   answerErrors(app, deps);
   await app.register(cookie);
-  await guard(app, deps);
+  await guard(app, deps, counts);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
   const unlisten = deps.queue.listen((news) => (news.what === 'renewed' ? deps.notices.renewed(news.parts) : undefined));
   app.addHook('onClose', async () => unlisten());
+  healthRoutes(app, deps, { draining, redis, lacks });
   for (const routes of ROUTES) routes(app, deps);
   await serveClient(app);
-  attachSocket(app, deps, socket);
+  attachSocket(app, deps, { draining, mayTalk: createPersonLimit(counts, MESSAGES_A_REQUEST * deps.requestsPerMinute), ...socket });
   return app;
 }

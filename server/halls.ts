@@ -1,5 +1,4 @@
-import type { LogEntry } from '../core/agreement/event.ts';
-import { createAuthority, type Authority } from './operations/authority.ts';
+import { createAuthority, type Authority, type OnLogged } from './operations/authority.ts';
 import type { Installation } from './store/installation.ts';
 import type { Store } from './store/store.ts';
 
@@ -14,7 +13,7 @@ export interface Hall {
 const KEPT = 60;
 
 /** The halls of an installation, opened when they are asked for. `logged` hears of every batch of new rows, in order within a part. */
-export function createHalls(installation: Installation, logged: (part: string, entries: LogEntry[]) => void): (ensemble: string) => Hall {
+export function createHalls(installation: Installation, logged: OnLogged, watch: (authority: Authority, ensemble: string) => Authority = (authority) => authority): (ensemble: string) => Hall {
   const halls = new Map<string, Hall>();
   return (ensemble) => {
     const hall = halls.get(ensemble) ?? open(ensemble);
@@ -32,6 +31,6 @@ export function createHalls(installation: Installation, logged: (part: string, e
 
   function open(ensemble: string): Hall {
     const store = installation.of(ensemble);
-    return { ensemble, store, authority: createAuthority(store, logged) };
+    return { ensemble, store, authority: watch(createAuthority(store, logged), ensemble) };
   }
 }

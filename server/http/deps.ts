@@ -3,6 +3,7 @@ import type { Hall } from '../halls.ts';
 import type { lookThrough } from '../jobs/lookThrough.ts';
 import type { Notices } from '../operations/notices.ts';
 import type { Queue } from '../queue/queue.ts';
+import type { Daybook } from '../watch/daybook.ts';
 import type { Door } from '../store/door.ts';
 
 /** Long work on documents, off the main thread. */
@@ -29,7 +30,7 @@ export interface Deps {
   /** One letter at most in so many minutes; null where no letters are sent. */
   letters: { minutes: number } | null;
   /** Gets a line for whoever runs the server. */
-  log: (line: string, context?: unknown) => void;
+  log: Daybook['log'];
 }
 
 /** The same with one ensemble's hall. */

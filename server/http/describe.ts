@@ -24,7 +24,8 @@ const MUSICXML = 'application/vnd.recordare.musicxml+xml';
 
 /** Every route but the operations, which come from their registry. A test holds this list against the routes there are. */
 const ROUTES: Route[] = [
-  { method: 'get', path: '/api/health', summary: 'Whether the library can be used now.' },
+  { method: 'get', path: '/api/health', summary: 'Whether the server lives.' },
+  { method: 'get', path: '/api/ready', summary: 'Whether the library can be used now: it reaches its shelves and is not about to stop.' },
   { method: 'get', path: '/api/openapi.json', summary: 'This description.' },
   { method: 'post', path: '/api/sign-in', summary: 'Signs in with the token of a one-time link.', body: SignInBody },
   { method: 'post', path: '/api/sign-out', summary: 'Ends this sign-in and its live connections.' },

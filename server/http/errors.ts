@@ -24,7 +24,7 @@ export function answerErrors(app: FastifyInstance, deps: Deps): void {
     const { code, statusCode } = reason as { code?: string; statusCode?: number };
     if (statusCode !== undefined && statusCode < 500) return answer(reply, statusCode, KNOWN[code ?? ''] ?? { code: 'BAD_INPUT', text: 'Nothing was changed: the library could not read what was sent. Load the page and send it again.' });
     const incident = incidentName();
-    deps.log(`Fault "${incident}" at ${request.method} ${request.url.split('?')[0]}`, reason);
+    deps.log(`Fault "${incident}" at ${request.method} ${request.routeOptions.url ?? 'no route'}`, reason, { incident, request: request.id });
     return answer(reply, 500, { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident });
   });
 }

@@ -41,13 +41,14 @@ export async function goRound({ store, authority, post, minutes, address, log }:
 const LOOK_EVERY = 60_000;
 
 /** Goes round all ensembles every minute, one round at a time, until stopped. */
-export function startRounds({ halls, ...house }: Omit<LettersHouse, 'store' | 'authority'> & { halls: () => Promise<Pick<LettersHouse, 'store' | 'authority'>[]> }): () => Promise<void> {
+export function startRounds({ halls, alone, ...house }: Omit<LettersHouse, 'store' | 'authority'> & { halls: () => Promise<Pick<LettersHouse, 'store' | 'authority'>[]>; alone: (work: () => Promise<void>) => Promise<boolean> }): () => Promise<void> {
   async function goEverywhere(): Promise<void> {
     for (const { store, authority } of await halls()) await goRound({ ...house, store, authority }, new Date());
   }
   let under: Promise<unknown> | null = null;
   const timer = setInterval(() => {
-    under ??= goEverywhere()
+    // Of several servers one goes round at a time, and the next one finds who was written to.
+    under ??= alone(goEverywhere)
       .catch((reason: unknown) => house.log('A round of letters broke off; the next one goes on.', reason))
       .finally(() => (under = null));
   }, LOOK_EVERY);

@@ -7,6 +7,9 @@ import type { Answer, Asked } from './rule.ts';
 /** Parts kept ready. Chosen, not measured. */
 const KEPT = 200;
 
+/** `ours`: written here just now; otherwise found in the store, written by another server. */
+export type OnLogged = (part: string, entries: LogEntry[], ours: boolean) => unknown;
+
 /** Decides and writes operations; both faces, HTTP and socket, ask here. */
 export interface Authority {
   submit(part: string, asked: Asked): Promise<Answer | null>;
@@ -16,11 +19,11 @@ export interface Authority {
 }
 
 /** `logged` hears of every batch of new rows, in order within a part. */
-export function createAuthority(store: Store, logged: (part: string, entries: LogEntry[]) => unknown = () => {}, now: () => Date = () => new Date()): Authority {
+export function createAuthority(store: Store, logged: OnLogged = () => {}, now: () => Date = () => new Date()): Authority {
   const queues = new Map<string, PartQueue>();
 
   function queueOf(part: string): PartQueue {
-    const queue = queues.get(part) ?? createPartQueue(store, part, now, (entries) => logged(part, entries));
+    const queue = queues.get(part) ?? createPartQueue(store, part, now, (entries, ours) => logged(part, entries, ours));
     // Set again, so that the map runs from the longest unused to the latest.
     queues.delete(part);
     queues.set(part, queue);

@@ -2,10 +2,10 @@ import type { LogEntry } from '../../core/agreement/event.ts';
 
 /** What one face tells the others besides the log: small, in memory, lost on restart. */
 export interface Notices {
-  /** New rows of a part's log, in order. */
-  logged(part: string, entries: LogEntry[]): void;
-  /** Content, section or seating of these parts changed. */
-  renewed(parts: string[]): void;
+  /** New rows of a part's log, in order. `ours`: written by this server; otherwise found in the store, written by another. */
+  logged(part: string, entries: LogEntry[], ours: boolean): void;
+  /** Content, section or seating of these parts changed. `elsewhere`: another server said so, and has told its own followers. */
+  renewed(parts: string[], elsewhere?: boolean): void;
   /** A session was ended; its live connections end with it. */
   signedOut(session: string): void;
   listen(listener: Partial<Omit<Notices, 'listen'>>): void;
@@ -14,8 +14,8 @@ export interface Notices {
 export function createNotices(): Notices {
   const listeners: Partial<Omit<Notices, 'listen'>>[] = [];
   return {
-    logged: (part, entries) => listeners.forEach((listener) => listener.logged?.(part, entries)),
-    renewed: (parts) => listeners.forEach((listener) => listener.renewed?.(parts)),
+    logged: (part, entries, ours) => listeners.forEach((listener) => listener.logged?.(part, entries, ours)),
+    renewed: (parts, elsewhere = false) => listeners.forEach((listener) => listener.renewed?.(parts, elsewhere)),
     signedOut: (session) => listeners.forEach((listener) => listener.signedOut?.(session)),
     listen: (listener) => void listeners.push(listener),
   };

@@ -1,3 +1,4 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import type { LogEntry } from '../../core/agreement/event.ts';
 import { MOVED } from '../store/partLog.ts';
 import type { Store } from '../store/store.ts';
@@ -6,7 +7,13 @@ import { rule, type Answer, type Asked, type RuledBatch } from './rule.ts';
 
 /** Chosen, not measured: keeps one transaction well under a second. */
 const LARGEST_BATCH = 200;
-const ATTEMPTS = 5;
+/** Other servers may write to the same part; each attempt after the first few waits a little, by chance, so that somebody gets through. */
+const ATTEMPTS = 30;
+const AT_ONCE = 3;
+const LONGEST_WAIT = 20;
+
+/** PostgreSQL's own word for a lock that was not to be had in time. */
+const LOCKED = '55P03';
 
 export interface PartQueue {
   /** null when there is no such part. Rejects when the store cannot be reached: nothing is known then, ask again with the same id. */
@@ -22,7 +29,7 @@ interface Waiting extends Asked {
 }
 
 /** One writer a part: what arrives during a commit goes into the next one together. */
-export function createPartQueue(store: Store, part: string, now: () => Date, logged: (entries: LogEntry[]) => void): PartQueue {
+export function createPartQueue(store: Store, part: string, now: () => Date, logged: (entries: LogEntry[], ours: boolean) => void): PartQueue {
   let waiting: Waiting[] = [];
   let busy = false;
   let loaded: LoadedPart | null = null;
@@ -53,7 +60,7 @@ export function createPartQueue(store: Store, part: string, now: () => Date, log
         if (ruled === null) return null;
         if (ruled !== MOVED) {
           loaded = { ...basis, state: ruled.state, place: { ...basis.place, head: ruled.state.seq } };
-          if (ruled.entries.length) logged(ruled.entries);
+          if (ruled.entries.length) logged(ruled.entries, true);
           return ruled;
         }
         await reload(basis);
@@ -61,7 +68,9 @@ export function createPartQueue(store: Store, part: string, now: () => Date, log
         // Two parts were sent one id in the same moment: the second look finds whose it is.
         if ((reason as { code?: unknown }).code !== '23505') throw reason;
       }
-      if (attempt === ATTEMPTS) throw new Error(`Part ${part} moved ${ATTEMPTS} times while one batch was ruled on.`);
+      // Nothing is decided then; whoever wrote asks again with the same id.
+      if (attempt === ATTEMPTS) throw Object.assign(new Error(`Part ${part} moved ${ATTEMPTS} times while one batch was ruled on.`), { code: LOCKED });
+      if (attempt >= AT_ONCE) await wait(Math.random() * LONGEST_WAIT);
     }
   }
 
@@ -69,7 +78,7 @@ export function createPartQueue(store: Store, part: string, now: () => Date, log
   async function reload(basis: LoadedPart): Promise<void> {
     const caught = await catchUp(store, part, basis);
     loaded = caught?.part ?? null;
-    if (caught?.rows.length) logged(caught.rows);
+    if (caught?.rows.length) logged(caught.rows, false);
   }
 
   return {

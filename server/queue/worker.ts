@@ -3,6 +3,7 @@ import type { Deps } from '../http/deps.ts';
 import { incidentName } from '../http/incident.ts';
 import { TurnLost } from '../store/jobs.ts';
 import { isUnavailable } from '../store/unavailable.ts';
+import type { Daybook } from '../watch/daybook.ts';
 import type { Became, Handler, RefusedOutcome } from './handler.ts';
 import { HANDLERS } from './handlers.ts';
 import { type Kind, KINDS, type Place } from './queue.ts';
@@ -25,8 +26,8 @@ export interface WorkerOptions {
   /** Jobs of each kind at once. */
   atOnce: number;
   handlers?: Record<Kind, Handler>;
-  /** Hears what becomes of jobs, as a name and values that can be written as JSON. */
-  event?: (name: string, about: object) => void;
+  /** Hears what becomes of jobs. */
+  event?: Daybook['event'];
 }
 
 export interface JobWorker {
@@ -109,7 +110,7 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS, event = (
 
   function faultOf({ job, kind }: Place, reason: unknown): RefusedOutcome {
     const incident = incidentName();
-    log(`Fault "${incident}" in ${kind} ${job}`, reason);
+    log(`Fault "${incident}" in ${kind} ${job}`, reason, { incident, job });
     return { status: 500, trouble: { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident } };
   }
 
@@ -134,7 +135,7 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS, event = (
   async function takeBack(): Promise<boolean> {
     await queue.takeBack();
     for (let place = await queue.takeGivenUp(); place; place = await queue.takeGivenUp()) {
-      event('job given up', place);
+      event('job given up', { ...place });
       await hall(place.ensemble).store.jobs.giveUp(place.job, GIVEN_UP);
       await queue.end(place);
     }

@@ -1,34 +1,45 @@
+import { randomUUID } from 'node:crypto';
 import type { FastifyInstance } from 'fastify';
-import { Server } from 'socket.io';
+import { Server, type ServerOptions } from 'socket.io';
 import type { Deps } from '../http/deps.ts';
 import { isForeign } from '../http/origin.ts';
 import { findSession } from '../http/session.ts';
 import type { LiveSession } from '../store/door.ts';
 import { cookieOf } from './cookie.ts';
 import { converse } from './converse.ts';
-import { createFollowed, type Followed } from './followed.ts';
+import { createFollowed } from './followed.ts';
+import { beatOnce } from './heartbeat.ts';
 import { createPresence } from './presence.ts';
 import { partRoom, sessionRoom } from './rooms.ts';
-import type { LiveServer } from './types.ts';
+import type { LiveServer, LiveTools } from './types.ts';
 
 export interface SocketOptions {
   /** Milliseconds between two heads sent to followers. */
   heartbeat?: number;
+  /** How hints reach the followers on other servers; without it there is one server. */
+  adapter?: ServerOptions['adapter'];
+  /** Given a way to count the lines that are open. */
+  counted?: (open: () => number) => void;
 }
 
 const HEARTBEAT = 5000;
+/** Beats after which another server's people are no longer thought to be there. */
+const SILENT_BEATS = 3;
 
 /** The live face. Broadcasts are hints: followers fill gaps by sequence number. */
-export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEARTBEAT }: SocketOptions): void {
+export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEARTBEAT, adapter, counted, ...tools }: SocketOptions & LiveTools): void {
+  const { draining } = tools;
   const io: LiveServer = new Server(app.server, {
     path: '/socket',
     serveClient: false,
     maxHttpBufferSize: 1024 * 1024,
     pingInterval: 10_000,
     pingTimeout: 10_000,
+    ...(adapter ? { adapter } : {}),
     // Checked here and not by `cors`, which only tells browsers what they may read.
     allowRequest: (request, answer) => {
       if (isForeign(request.headers, deps.origin)) return answer('This came from a page of another site.', false);
+      if (draining.leaving) return answer('This server is about to stop; another one answers.', false);
       sessionOf(request.headers.cookie).then(
         (session) => answer(session ? null : 'Not signed in.', session !== null),
         () => answer('The library cannot reach its shelves just now.', false),
@@ -37,7 +48,13 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   });
   const sessionOf = (cookies: string | undefined): Promise<LiveSession | null> => findSession(deps, cookieOf(cookies, deps.origin));
   const halls = createFollowed(deps);
-  const presence = createPresence((part, people) => io.to(partRoom(part)).emit('present', { part, people }));
+  counted?.(() => io.sockets.sockets.size);
+  const name = randomUUID();
+  const presence = createPresence({
+    send: (part, people) => io.local.to(partRoom(part)).emit('present', { part, people }),
+    tellOthers: (part, people) => void (adapter && io.serverSideEmit('lookingElsewhere', name, part, people)),
+    forget: SILENT_BEATS * heartbeat,
+  });
 
   io.use((socket, next) => {
     sessionOf(socket.handshake.headers.cookie).then(
@@ -51,31 +68,26 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   });
   io.on('connection', (socket) => {
     void socket.join(sessionRoom(socket.data.session.id));
-    converse(socket, deps, presence, halls);
+    converse(socket, deps, presence, halls, tools);
   });
 
   deps.notices.listen({
-    logged: (part, entries) => io.to(partRoom(part)).emit('logged', { part, entries }),
-    renewed: (parts) => parts.forEach((part) => io.to(partRoom(part)).emit('renewed', { part })),
+    logged: (part, entries, ours) => (ours ? io : io.local).to(partRoom(part)).emit('logged', { part, entries }),
+    renewed(parts, elsewhere) {
+      if (elsewhere) return;
+      for (const part of parts) io.to(partRoom(part)).emit('renewed', { part });
+      if (adapter) io.serverSideEmit('renewedElsewhere', parts);
+    },
     signedOut: (session) => io.in(sessionRoom(session)).disconnectSockets(true),
   });
-  const beat = setInterval(() => void sendHeads(io, halls), heartbeat);
+  io.on('lookingElsewhere', (server, part, people) => presence.heard(server, part, people));
+  io.on('renewedElsewhere', (parts) => deps.notices.renewed(parts, true));
+  const beat = setInterval(() => void beatOnce(io, deps, presence, halls), heartbeat);
+  // A line that is cut and not hung up is taken up again by the page at once, with another server.
+  draining.add(() => io.sockets.sockets.forEach((socket) => socket.conn.close()));
   app.addHook('preClose', async () => {
     clearInterval(beat);
     presence.stop();
     await io.close();
   });
-}
-
-/** Read from the store, not from memory: another process may have written. */
-async function sendHeads(io: LiveServer, halls: Followed): Promise<void> {
-  const parts = [...io.sockets.adapter.rooms.keys()].filter((room) => room.startsWith(partRoom(''))).map((room) => room.slice(partRoom('').length));
-  if (parts.length === 0) return;
-  try {
-    for (const [hall, own] of halls.byHall(parts)) {
-      for (const [part, seq] of await hall.store.log.heads(own)) io.to(partRoom(part)).emit('head', { part, seq });
-    }
-  } catch {
-    // The store is away; the next beat asks again, and every request meanwhile says so itself.
-  }
 }

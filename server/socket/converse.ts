@@ -7,11 +7,12 @@ import type { Deps } from '../http/deps.ts';
 import { AWAY } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { isUnavailable } from '../store/unavailable.ts';
+import type { Fields } from '../watch/daybook.ts';
 import { createBucket } from './bucket.ts';
 import type { Followed } from './followed.ts';
 import type { Presence } from './presence.ts';
 import { partRoom } from './rooms.ts';
-import type { LiveSocket } from './types.ts';
+import type { LiveSocket, LiveTools } from './types.ts';
 
 const ROWS_AT_ONCE = 500;
 const MESSAGES = { burst: 400, perSecond: 60 };
@@ -24,8 +25,14 @@ const NO_PART = refused('BAD_INPUT', { detail: 'the library has no such part. Go
 type Messages = typeof CLIENT_MESSAGES;
 type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
 
+/** What a message is about, for the log. */
+function namedIn(message: object): Fields {
+  const { part, operation } = message as { part?: string; operation?: string };
+  return { part, operation };
+}
+
 /** What one connection may say, and what it is answered. */
-export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed): void {
+export function converse(socket: LiveSocket, deps: Deps, presence: Presence, followed: Followed, { draining, mayTalk }: LiveTools): void {
   const { session } = socket.data;
   const allowed = createBucket(MESSAGES.burst, MESSAGES.perSecond);
   const seats = new Map<string, string | null>();
@@ -37,18 +44,18 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
     const listen = socket.on.bind(socket) as (event: string, listener: (message: unknown, answer?: unknown) => void) => void;
     listen(name, (message, callback) => {
       const answer = typeof callback === 'function' ? (callback as (answer: unknown) => void) : () => {};
-      if (!allowed()) return tooMuch === null ? undefined : answer(tooMuch);
+      if (!allowed() || !mayTalk(session.person.id)) return tooMuch === null ? undefined : answer(tooMuch);
       if (!greeted && name !== 'hello') return answer(refused('OLD_PROGRAM'));
       const read = CLIENT_MESSAGES[name].safeParse(message);
       if (!read.success) return answer(NOT_READ);
-      act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason)));
+      draining.underWay(act(read.data as Input<Name>).then(answer, (reason: unknown) => answer(broken(name, reason, namedIn(read.data)))));
     });
   }
 
-  function broken(name: string, reason: unknown): SubmitAnswer {
+  function broken(name: string, reason: unknown, about: Fields): SubmitAnswer {
     if (isUnavailable(reason)) return { ok: false, retry: true, text: AWAY.text };
     const incident = incidentName();
-    deps.log(`Fault "${incident}" at socket message ${name}`, reason);
+    deps.log(`Fault "${incident}" at socket message ${name}`, reason, { incident, ...about });
     return refused('BAD_INPUT', { detail: `something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.` });
   }
 

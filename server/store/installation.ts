@@ -9,6 +9,12 @@ export interface Installation {
   queue: Queue;
   /** What one ensemble keeps. Nothing of another can be reached through it, whatever is asked. */
   of(ensemble: string): Store;
+  /** Does something that one server at a time may do, unless another does it now: false then. */
+  alone(what: string, work: () => Promise<void>): Promise<boolean>;
+  /** Connections by what they are for: how many there are, how many lie idle, how many ask for one. */
+  connections(): Record<string, { open: number; idle: number; waiting: number }>;
+  /** Changes of the database that this program counts on and that are not there, as after an older state was put back. */
+  lacks(): Promise<string[]>;
   /** Throws when it cannot be reached now. */
   ping(): Promise<void>;
   close(): Promise<void>;

@@ -37,6 +37,12 @@ export function openMemory(): Installation {
         close: async () => {},
       };
     },
+    async alone(_what, work) {
+      await work();
+      return true;
+    },
+    connections: () => ({}),
+    lacks: async () => [],
     ping: async () => {},
     close: () => queue.close(),
   };

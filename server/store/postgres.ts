@@ -1,5 +1,6 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
+import { migrationNames } from '../database/migrate.ts';
 import type { Installation } from './installation.ts';
 import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
@@ -13,6 +14,7 @@ import { openPostgresQueue, type PostgresQueue } from './postgresQueue.ts';
 import { createPostgresSections } from './postgresSections.ts';
 import { findIn } from './postgresWhereabouts.ts';
 import { PrismaClient } from './prisma-client/client.ts';
+import { alone } from './alone.ts';
 import { scopedPool } from './scopedPool.ts';
 import type { Store } from './store.ts';
 
@@ -29,11 +31,19 @@ export function openPostgres({ app, door }: Entrances): Installation {
   const pool = openPool(app, MOST.app);
   const queue = openPostgresQueue(pool, app);
   const doorPool = openPool(door, MOST.door);
+  const needed = migrationNames();
   const doorPrisma = new PrismaClient({ adapter: new PrismaPg(doorPool) });
   return {
     door: createPostgresDoor(doorPrisma),
     queue,
     of: (ensemble) => storeOf(scopedPool(pool, ensemble), ensemble, queue),
+    alone: (what, work) => alone(doorPool, what, work),
+    async lacks() {
+      const { rows } = await doorPool.query<{ name: string }>('select migration_name as name from _prisma_migrations where finished_at is not null and rolled_back_at is null');
+      const there = new Set(rows.map(({ name }) => name));
+      return needed.filter((name) => !there.has(name));
+    },
+    connections: () => ({ app: countsOf(pool), door: countsOf(doorPool) }),
     ping: async () => void (await Promise.all([pool.query('select 1'), doorPool.query('select 1')])),
     close: async () => {
       await queue.close();
@@ -42,6 +52,8 @@ export function openPostgres({ app, door }: Entrances): Installation {
     },
   };
 }
+
+const countsOf = ({ totalCount, idleCount, waitingCount }: pg.Pool) => ({ open: totalCount, idle: idleCount, waiting: waitingCount });
 
 function openPool(connection: pg.PoolConfig, max: number): pg.Pool {
   const pool = new pg.Pool({ ...connection, max, connectionTimeoutMillis: 5000, statement_timeout: 15_000, idle_in_transaction_session_timeout: 15_000 });

@@ -13,6 +13,11 @@ describe('settings', () => {
     [{ PORT: '70000' }, 'PORT=70000'],
     [{ PORT: '80.5' }, 'a whole number'],
     [{ DATABASE_URL: 'mysql://somebody:secret@x' }, 'DATABASE_URL=...'],
+    [{ REDIS_URL: 'http://name:secret@x' }, 'REDIS_URL=...'],
+    [{ BOWLINE_PROXIES: '10.0.0.1, proxy' }, 'like 10.0.0.2 or 172.16.0.0/12'],
+    [{ BOWLINE_PROXIES: '10.0.0.0/33' }, 'BOWLINE_PROXIES=10.0.0.0/33'],
+    [{ BOWLINE_LEAVE_SECONDS: '90' }, '20 or fewer'],
+    [{ METRICS_PORT: 'many' }, 'METRICS_PORT=many'],
     [{ SMTP_URL: 'https://name:secret@x', MAIL_FROM: 'a@b.example' }, 'SMTP_URL=...'],
     [{ SMTP_URL: 'smtp://x:25' }, 'set MAIL_FROM too'],
     [{ SMTP_URL: 'smtp://x:25', MAIL_FROM: 'nobody' }, 'a sender like'],
@@ -22,6 +27,11 @@ describe('settings', () => {
   ])('%j is refused in one line', (env, line) => {
     expect(() => readSettings(env, [])).toThrow(line);
     expect(() => readSettings(env, [])).not.toThrow(/\n|secret/);
+  });
+
+  it('one process does it all until Redis is named, and takes nobody’s word about addresses', () => {
+    expect(readSettings({}, [])).toMatchObject({ redisUrl: null, proxies: [], metrics: null, leaveSeconds: 0 });
+    expect(readSettings({ REDIS_URL: 'rediss://:word@host:6380', BOWLINE_PROXIES: '10.0.0.1, fd00::/8', METRICS_PORT: '9400' }, [])).toMatchObject({ redisUrl: 'rediss://:word@host:6380', proxies: ['10.0.0.1', 'fd00::/8'], metrics: { host: '127.0.0.1', port: 9400 } });
   });
 
   it('letters are off until the post and the sender are named', () => {

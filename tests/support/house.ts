@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { buildApp } from '../../server/app.ts';
+import { buildApp, type ProcessOptions } from '../../server/app.ts';
 import type { Deps } from '../../server/http/deps.ts';
 import { hashOf, inDays, makeSignInLink, newToken } from '../../server/http/tokens.ts';
 import { lookThrough } from '../../server/jobs/lookThrough.ts';
@@ -7,7 +7,6 @@ import { createHalls, type Hall } from '../../server/halls.ts';
 import { createAuthority, type Authority } from '../../server/operations/authority.ts';
 import { createNotices } from '../../server/operations/notices.ts';
 import { startWorker } from '../../server/queue/worker.ts';
-import type { SocketOptions } from '../../server/socket/attach.ts';
 import { fakeDocuments } from './fakeDocuments.ts';
 import type { OneEnsemble } from './oneEnsemble.ts';
 
@@ -45,7 +44,7 @@ export interface House {
   close(): Promise<void>;
 }
 
-export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, socket: SocketOptions = {}): Promise<House> {
+export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, options: ProcessOptions = {}): Promise<House> {
   const lines: string[] = [];
   const log = (line: string, context?: unknown) => lines.push(`${line} ${context instanceof Error ? context.message : ''}`);
   const { door, ensemble } = store;
@@ -54,7 +53,7 @@ export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, so
   const others = createHalls(store.installation, notices.logged);
   const hall = (id: string): Hall => (id === ensemble ? { ensemble, store, authority } : others(id));
   const deps: Deps = { door, hall, ping: () => store.installation.ping(), notices, queue: store.installation.queue, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
-  const app = await buildApp(deps, socket);
+  const app = await buildApp(deps, options);
   await app.ready();
   const worker = startWorker(deps, { atOnce: 1 });
   const visitor = (cookie = ''): Visitor => visit(app, cookie);

@@ -152,7 +152,8 @@ describe('a fault of ours', () => {
     const broken = await openHouse({ ...house.store, sections: { ...house.store.sections, all: () => Promise.reject(away) } }, { ping: () => Promise.reject(away) });
     const visitor = await broken.signIn(await house.store.people.add('Jon Ferrow', false));
     expect(await visitor.get('/api/shelf')).toMatchObject({ status: 503, headers: { 'retry-after': '1' }, json: { code: 'SHELVES_AWAY' } });
-    expect(await visitor.get('/api/health')).toMatchObject({ status: 503, json: { well: false } });
+    expect(await visitor.get('/api/ready')).toMatchObject({ status: 503, json: { ready: false } });
+    expect(await visitor.get('/api/health')).toMatchObject({ status: 200, json: { well: true } });
     expect(broken.lines).toEqual([]);
     await broken.close();
   });

@@ -103,11 +103,11 @@ describe('two servers and their workers on one database', () => {
     const [one, two] = [await launch(), await launch()];
     expect(await ended(id)).toMatchObject({ step: 'done', trouble: null });
     expect(await onShelf('first.musicxml')).toHaveLength(1);
-    const begun = [...one.lines, ...two.lines].map((line) => JSON.parse(line) as { event: string; job?: string }).filter(({ event, job }) => event === 'job begun' && job === id);
+    const begun = [...one.lines, ...two.lines].map((line) => JSON.parse(line) as { msg: string; job?: string }).filter(({ msg, job }) => msg === 'job begun' && job === id);
     expect(begun).toHaveLength(1);
     one.kill('SIGTERM');
     expect(await one.ended).toBe(0);
-    expect(one.lines.map((line) => (JSON.parse(line) as { event: string }).event)).toEqual(expect.arrayContaining(['worker ready', 'worker draining', 'worker gone']));
+    expect(one.lines.map((line) => (JSON.parse(line) as { msg: string }).msg)).toEqual(expect.arrayContaining(['worker ready', 'worker draining', 'worker gone']));
   });
 
   it.each(['taken', 'begun', 'reading', 'before it is kept', 'after it is kept', 'before it is said'])('a worker killed when it has come to "%s" leaves a job that another does, and nothing is laid twice', async (moment) => {
