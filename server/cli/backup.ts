@@ -4,6 +4,7 @@ import { backupLines } from '../database/backup/take.ts';
 import { reachDatabase } from '../database/reach.ts';
 import { Unstartable } from '../database/unstartable.ts';
 import { readSettings } from '../settings.ts';
+import { isFull } from '../store/unavailable.ts';
 import { readArguments } from './arguments.ts';
 import { BadInput, type Command } from './command.ts';
 import { printJson } from './output.ts';
@@ -14,6 +15,7 @@ export async function plainly(work: () => Promise<number>): Promise<number> {
     return await work();
   } catch (reason) {
     if (reason instanceof BackupRefused || reason instanceof Unstartable) throw new BadInput(reason.message);
+    if (isFull(reason)) throw new BadInput('The disk of the database is full. Nothing of the backup was put back or changed: make room, then do it again.');
     const code = (reason as { code?: unknown }).code;
     if (typeof code === 'string' && /^(E[A-Z]+|\w{5})$/.test(code)) throw new BadInput(`The database cannot be reached (${code}). Check DATABASE_URL or BOWLINE_DATA, and that the database runs.`);
     throw reason;

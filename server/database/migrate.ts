@@ -14,15 +14,15 @@ const TABLE = `create table if not exists _prisma_migrations (
   id varchar(36) primary key, checksum varchar(64) not null, finished_at timestamptz, migration_name varchar(255) not null,
   logs text, rolled_back_at timestamptz, started_at timestamptz not null default now(), applied_steps_count integer not null default 0)`;
 
-/** Applies what is missing, each file in one transaction; several processes may start at once. `upTo`: the last one wanted. Returns the names applied. */
-export async function migrate(connection: Connection, folder = FOLDER, upTo?: string): Promise<string[]> {
+/** Applies what is missing, each file in one transaction; several processes may start at once. `only`: those that are wanted, where not all are. Returns the names applied. */
+export async function migrate(connection: Connection, folder = FOLDER, only?: readonly string[]): Promise<string[]> {
   const client = new pg.Client(connection);
   client.on('error', () => {});
   await client.connect();
   try {
     await client.query('select pg_advisory_lock($1)', [LOCK]);
     await client.query(TABLE);
-    return await applyMissing(client, folder, upTo);
+    return await applyMissing(client, folder, only);
   } finally {
     await client.end();
   }
@@ -33,7 +33,7 @@ export function migrationNames(folder = FOLDER): string[] {
   return readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map((entry) => entry.name).sort();
 }
 
-async function applyMissing(client: pg.Client, folder: string, upTo: string | undefined): Promise<string[]> {
+async function applyMissing(client: pg.Client, folder: string, only: readonly string[] | undefined): Promise<string[]> {
   const { rows } = await client.query<{ migration_name: string; checksum: string }>('select migration_name, checksum from _prisma_migrations where finished_at is not null and rolled_back_at is null');
   const applied = new Map(rows.map((row) => [row.migration_name, row.checksum]));
   const files = migrationNames(folder);
@@ -41,7 +41,7 @@ async function applyMissing(client: pg.Client, folder: string, upTo: string | un
   if (unknown) throw new Unstartable(`The database has a change this Bowline does not know (${unknown}). Start the newer Bowline that made it.`);
   const done: string[] = [];
   for (const name of files) {
-    if (upTo !== undefined && name > upTo) break;
+    if (only && !only.includes(name)) continue;
     const sql = readFileSync(join(folder, name, 'migration.sql'), 'utf8');
     const checksum = createHash('sha256').update(sql).digest('hex');
     const before = applied.get(name);

@@ -33,7 +33,8 @@ export async function grantToServer(owner: Connection): Promise<void> {
 export async function letActAs(owner: Connection): Promise<void> {
   await as(owner, async (client) => {
     for (const role of [APP, DOOR]) {
-      const { rows } = await client.query<{ may: boolean }>("select pg_has_role(current_user, $1, 'set') as may", [role]);
+      // Before PostgreSQL 16 whoever was a member could act as the role, and had no word for less.
+      const { rows } = await client.query<{ may: boolean }>("select pg_has_role(current_user, $1, case when current_setting('server_version_num')::int < 160000 then 'member' else 'set' end) as may", [role]);
       if (rows[0]!.may) continue;
       try {
         await client.query(`grant ${role} to current_user`);

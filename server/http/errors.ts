@@ -1,11 +1,16 @@
 import type { FastifyInstance, FastifyReply } from 'fastify';
 import type { Trouble } from '../../core/agreement/wire/http.ts';
-import { isUnavailable } from '../store/unavailable.ts';
+import { isFull, isUnavailable } from '../store/unavailable.ts';
 import type { Deps } from './deps.ts';
 import { incidentName } from './incident.ts';
 import { TroubleAnswer } from './trouble.ts';
 
 export const AWAY: Trouble = { code: 'SHELVES_AWAY', text: 'The library cannot reach its shelves just now. Nothing you wrote is lost: it is sent again by itself in a moment.' };
+
+const FULL: Trouble = { code: 'SHELVES_FULL', text: 'The library’s disk is full, so nothing can be written just now. Nothing you wrote is lost: it is sent again by itself once there is room. Tell whoever looks after Bowline.' };
+
+/** What people are told while nothing can be written. */
+export const awayFor = (reason: unknown): Trouble => (isFull(reason) ? FULL : AWAY);
 
 /** Limits of the framework, in our words. */
 const KNOWN: Record<string, Trouble> = {
@@ -20,7 +25,7 @@ const KNOWN: Record<string, Trouble> = {
 export function answerErrors(app: FastifyInstance, deps: Deps): void {
   app.setErrorHandler((reason, request, reply) => {
     if (reason instanceof TroubleAnswer) return answer(reply, reason.status, reason.body);
-    if (isUnavailable(reason)) return answer(reply.header('retry-after', '1'), 503, AWAY);
+    if (isUnavailable(reason)) return answer(reply.header('retry-after', '1'), 503, awayFor(reason));
     const { code, statusCode } = reason as { code?: string; statusCode?: number };
     if (statusCode !== undefined && statusCode < 500) return answer(reply, statusCode, KNOWN[code ?? ''] ?? { code: 'BAD_INPUT', text: 'Nothing was changed: the library could not read what was sent. Load the page and send it again.' });
     const incident = incidentName();

@@ -24,9 +24,12 @@ export async function loadPart(store: Store, id: string): Promise<LoadedPart | n
   return { place: { head: state.seq, revision: music.revision }, state, notes: music.notes };
 }
 
-/** The same part with the rows that were added and the music that was corrected since; the new rows too, every one of them. */
+/** The same part with the rows that were added and, where it was corrected, the music since; the new rows too, every one of them. */
 export async function catchUp(store: Store, id: string, part: LoadedPart): Promise<{ part: LoadedPart; rows: LogEntry[] } | null> {
-  const music = await loadMusic(store, id);
+  const place = await store.log.place(id);
+  if (!place) return null;
+  // Music is large and hardly ever corrected; rows come all the time where several servers write.
+  const music = place.revision === part.place.revision ? { notes: part.notes, revision: place.revision } : await loadMusic(store, id);
   if (!music) return null;
   const rows = await rowsAfter(store, id, part.place.head);
   const state = replay(rows, part.state);

@@ -4,7 +4,7 @@ import { placeIn } from '../../core/agreement/seating.ts';
 import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
 import type { Hall } from '../halls.ts';
 import type { Deps } from '../http/deps.ts';
-import { AWAY } from '../http/errors.ts';
+import { awayFor } from '../http/errors.ts';
 import { incidentName } from '../http/incident.ts';
 import { isUnavailable } from '../store/unavailable.ts';
 import type { Fields } from '../watch/daybook.ts';
@@ -53,7 +53,7 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
   }
 
   function broken(name: string, reason: unknown, about: Fields): SubmitAnswer {
-    if (isUnavailable(reason)) return { ok: false, retry: true, text: AWAY.text };
+    if (isUnavailable(reason)) return { ok: false, retry: true, text: awayFor(reason).text };
     const incident = incidentName();
     deps.log(`Fault "${incident}" at socket message ${name}`, reason, { incident, ...about });
     return refused('BAD_INPUT', { detail: `something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.` });

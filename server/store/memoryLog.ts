@@ -65,6 +65,10 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
       return part ? { head: part.log.length, entries: part.log.slice(after, after + limit) } : null;
     },
     heads: async (ids) => new Map(ids.flatMap((id) => (parts.has(id) ? [[id, parts.get(id)!.log.length] as const] : []))),
+    async place(id) {
+      const part = parts.get(id);
+      return part ? { head: part.log.length, revision: part.revision } : null;
+    },
     snapshot: async (id, protocol) => parts.get(id)?.snapshots.findLast((one) => one.protocol === protocol)?.state ?? null,
   };
 }

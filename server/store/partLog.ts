@@ -53,12 +53,14 @@ export const MOVED = 'moved';
 export interface PartLog {
   /**
    * One transaction: locks the part, reads who the askers are now, lets `decide` rule, writes the ruling. When it returns the
-   * ruling is on disk. `MOVED` when the part is not where `expected` says; null when there is no such part.
+   * ruling is on disk. `decide` must be pure: it may be asked first on what was last read, and again when that does not hold any more. `MOVED` when the part is not where `expected` says; null when there is no such part.
    */
   commit<R extends Ruling>(part: string, expected: Place, askers: Asker[], operations: string[], decide: (ground: Ground) => R): Promise<R | typeof MOVED | null>;
   /** Rows after `after`, at most `limit`, in order; head is the whole log's. null when there is no such part. */
   entries(part: string, after: number, limit: number): Promise<{ head: number; entries: LogEntry[] } | null>;
   heads(parts: string[]): Promise<Map<string, number>>;
+  /** Where the part is now; null when there is no such part. */
+  place(part: string): Promise<Place | null>;
   /** The latest snapshot written under this protocol number. */
   snapshot(part: string, protocol: number): Promise<AgreementState | null>;
 }

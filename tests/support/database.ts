@@ -16,10 +16,15 @@ export interface TestDatabase {
 }
 
 /** A database of its own for a test file, with the tables and nothing in them. */
-export async function createTestDatabase(): Promise<TestDatabase> {
+export const createTestDatabase = (): Promise<TestDatabase> => create(TEMPLATE);
+
+/** One without any tables, as PostgreSQL makes it. */
+export const createEmptyDatabase = (): Promise<TestDatabase> => create('template1');
+
+async function create(template: string): Promise<TestDatabase> {
   const bootstrap = inject('bootstrap');
   const name = `t_${randomBytes(6).toString('hex')}`;
-  await ask(bootstrap, `create database ${name} template ${TEMPLATE} owner ${OWNER}`);
+  await ask(bootstrap, `create database ${name} template ${template} owner ${OWNER}`);
   const as = (user: string): Connection => ({ ...bootstrap, user, database: name });
   return {
     app: as(APP),
@@ -35,6 +40,17 @@ function addressOf(connection: Connection): string {
   if ('connectionString' in connection) return connection.connectionString;
   const { host, port, user, database } = connection;
   return `postgresql://${user}@localhost/${database}?host=${encodeURIComponent(host)}&port=${port}`;
+}
+
+/** Rows of all ensembles. */
+export async function rowsIn<Row extends object>({ owner }: TestDatabase, sql: string): Promise<Row[]> {
+  const client = new pg.Client({ ...owner, options: '-c bowline.whole=on' });
+  await client.connect();
+  try {
+    return (await client.query<Row>(sql)).rows;
+  } finally {
+    await client.end();
+  }
 }
 
 async function ask(connection: Connection, sql: string, values: unknown[] = []): Promise<unknown[]> {

@@ -38,6 +38,7 @@ export interface House {
   store: OneEnsemble;
   authority: Authority;
   lines: string[];
+  /** `cookie`: of a session that is there already. */
   visitor(cookie?: string): Visitor;
   /** Signed in by a session of their own. */
   signIn(person: { id: string }): Promise<Visitor>;

@@ -16,6 +16,7 @@ export async function writeBackup(path: string, lines: AsyncIterable<string>): P
   } catch (reason) {
     await rm(draft, { force: true });
     const { code, syscall } = reason as NodeJS.ErrnoException;
+    if (code === 'ENOSPC') throw new BackupRefused(`${path}: There is no room for the backup there, and nothing was kept of it. Make room, or choose another place.`);
     if (syscall === 'open' || syscall === 'write' || syscall === 'rename') throw new BackupRefused(`${path}: The backup cannot be written (${code}). Choose another place.`);
     throw reason;
   }

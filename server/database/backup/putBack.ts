@@ -63,7 +63,7 @@ async function prepare(connection: Connection, { migrations }: Head): Promise<vo
   const client = new pg.Client(connection);
   await client.connect();
   const applied = await appliedIn(client).finally(() => client.end());
-  if (applied.length === 0) await migrate(connection, undefined, migrations.at(-1)!);
+  if (applied.length === 0) await migrate(connection, undefined, migrations);
   else if (applied.join() !== migrations.join()) throw new BackupRefused('The database was made ready by another version of Bowline than the backup. Put the backup into a database that was never used, or choose a new folder with BOWLINE_DATA.');
 }
 

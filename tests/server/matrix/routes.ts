@@ -33,6 +33,7 @@ async function anImport(at: TwoEnsembles): Promise<string> {
 /** Every route there is, by its method and place; a test holds this table against the app's own list. */
 export const ROUTES: Record<string, Row> = {
   'get /api/health': { access: 'anyone', ask: (by) => by.get('/api/health') },
+  'get /api/ready': { access: 'anyone', ask: (by) => by.get('/api/ready') },
   'get /api/openapi.json': { access: 'anyone', ask: (by) => by.get('/api/openapi.json') },
   'get /api/archive.schema.json': { access: 'anyone', ask: (by) => by.get('/api/archive.schema.json') },
   'post /api/sign-in': { access: 'anyone', ask: (by) => by.post('/api/sign-in', { token: 'x'.repeat(43) }) },
