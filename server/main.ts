@@ -11,12 +11,14 @@ import { makeSignInLink } from './http/tokens.ts';
 import { createHalls, type Hall } from './halls.ts';
 import * as documents from './jobs/documents.ts';
 import { lookThrough } from './jobs/lookThrough.ts';
+import { allowAtOnce } from './jobs/runInWorker.ts';
 import { createCounts } from './limits/counts.ts';
 import { listen } from './listen.ts';
 import { openStore } from './openStore.ts';
 import { openPost } from './mail/post.ts';
 import { startRounds } from './mail/round.ts';
 import { createNotices } from './operations/notices.ts';
+import { startWorker } from './queue/worker.ts';
 import { hintsThrough } from './redis/hints.ts';
 import { openRedis } from './redis/openRedis.ts';
 import { readSettings, type Settings } from './settings.ts';
@@ -45,15 +47,20 @@ async function start(settings: Settings): Promise<void> {
   const installation = await openStore(settings, closing, log);
   closing.check();
   const now = () => new Date();
-  const { door, ping } = installation;
+  const { door, ping, queue } = installation;
   const notices = createNotices();
   const watch = watchServer({ daybook, installation, notices, redis });
   const hall = createHalls(installation, notices.logged, watch.authority);
-  const deps: Deps = { door, hall, ping, notices, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
+  const deps: Deps = { door, hall, ping, notices, queue, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
   const app = await buildApp(deps, { draining, redis, lacks: () => installation.lacks(), counts: createCounts(redis), proxies: settings.proxies, watch: watch.requests, counted: watch.sockets, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
   closing.add(() => app.close());
   closing.add(() => draining.leave(app.server, LONGEST_WORK));
   closing.check();
+  if (settings.jobs) {
+    allowAtOnce(settings.jobs);
+    const worker = startWorker(deps, { atOnce: settings.jobs, event: daybook.event });
+    closing.add(() => worker.drain(LONGEST_WORK));
+  }
   if (settings.metrics) {
     const numbers = await serveMeasures(watch.measures, settings.metrics);
     closing.add(() => numbers.close());

@@ -14,7 +14,7 @@ const granted = (role: string, may: string, tables: readonly string[]): Grant[] 
 
 /** What each of the server's two roles may do in which table. What is not here they may not; which rows they see is row-level security's business. */
 export const GRANTS: readonly Grant[] = [
-  ...granted(APP, ALL, ['attention', 'belonging', 'earlier_music', 'erratum', 'letters', 'membership', 'part', 'programme', 'programme_member', 'programme_seating', 'section', 'snapshot', 'work']),
+  ...granted(APP, ALL, ['attention', 'belonging', 'earlier_music', 'erratum', 'job', 'job_file', 'job_piece', 'letters', 'membership', 'part', 'programme', 'programme_member', 'programme_seating', 'section', 'snapshot', 'work']),
   ...granted(APP, ADD, ['edition', 'kept_part', 'kept_set', 'operation', 'person', 'refused_operation']),
   ...granted(APP, 'select', ['ensemble']),
   // Whether an asker is still signed in is looked up with each batch; what proves it stays at the door.

@@ -2,6 +2,7 @@ import type * as documents from '../jobs/documents.ts';
 import type { Hall } from '../halls.ts';
 import type { lookThrough } from '../jobs/lookThrough.ts';
 import type { Notices } from '../operations/notices.ts';
+import type { Queue } from '../queue/queue.ts';
 import type { Daybook } from '../watch/daybook.ts';
 import type { Door } from '../store/door.ts';
 
@@ -17,6 +18,8 @@ export interface Deps {
   /** Throws when what is kept cannot be reached now. */
   ping: () => Promise<void>;
   notices: Notices;
+  /** Where long work waits for its turn. */
+  queue: Queue;
   documents: Documents;
   lookThrough: typeof lookThrough;
   now: () => Date;

@@ -24,9 +24,10 @@ export async function importWork(tools: Tools, programme: string, editions: read
   watch.onStep?.('laying');
   const { title, composer } = { title: workTitle(read.files), composer: read.files.find(({ score }) => score.composer)?.score.composer ?? '' };
   const [first, ...further] = await placed(tools, namedApart(read.files));
+  const count = { kept: 0, added: notesOf([first!, ...further]), removed: 0 };
   keep(watch);
-  const work = await tools.store.library.addWork(programme, { title, composer }, first!.edition, first!.parts, further);
-  return work ? { ok: true, answer: { work, notes: { kept: 0, added: notesOf([first!, ...further]), removed: 0 } }, parts: work.parts.map((part) => part.id) } : { ok: false, missing: true };
+  const work = await tools.store.library.addWork(programme, { title, composer }, first!.edition, first!.parts, further, watch.ending?.(count));
+  return work ? { ok: true, answer: { work, notes: count }, parts: work.parts.map((part) => part.id) } : { ok: false, missing: true };
 }
 
 /** Further files for a work that is there: their parts lie beside those it has. All or nothing. */
@@ -37,9 +38,10 @@ export async function importParts(tools: Tools, work: string, editions: readonly
   if (!read.ok) return read;
   watch.onStep?.('laying');
   const files = await placed(tools, namedApart(read.files, before.parts.map(({ name }) => name)));
+  const count = { kept: 0, added: notesOf(files), removed: 0 };
   keep(watch);
-  const view = await tools.store.library.addFiles(work, files);
-  return view ? { ok: true, answer: { work: view, notes: { kept: 0, added: notesOf(files), removed: 0 } }, parts: [] } : { ok: false, missing: true };
+  const view = await tools.store.library.addFiles(work, files, watch.ending?.(count));
+  return view ? { ok: true, answer: { work: view, notes: count }, parts: [] } : { ok: false, missing: true };
 }
 
 async function placed(tools: Tools, files: readonly ReadFile[]): Promise<NewFile[]> {
@@ -84,6 +86,6 @@ export async function importEdition(tools: Tools, work: string, edition: NewEdit
   const places = placeParts(added, await sections.all());
   count.added += added.reduce((sum, part) => sum + notes(part), 0);
   keep(watch);
-  const view = await library.addEdition(work, edition, changed, added.map((content, index) => ({ content, section: places[index] ?? null })));
+  const view = await library.addEdition(work, edition, changed, added.map((content, index) => ({ content, section: places[index] ?? null })), watch.ending?.(count));
   return { ok: true, answer: { work: view, notes: count }, parts: changed.map((part) => part.id) };
 }

@@ -47,5 +47,5 @@ export async function reachOf(deps: Pick<Deps, 'hall' | 'now'>, { person, belong
   return null;
 }
 
-const NAMES: Record<Thing['kind'], string> = { part: 'part', work: 'work', programme: 'programme', section: 'section', set: 'set of marks', erratum: 'wrong note' };
+const NAMES: Record<Thing['kind'], string> = { part: 'part', work: 'work', programme: 'programme', section: 'section', set: 'set of marks', erratum: 'wrong note', import: 'import' };
 export const notThere = ({ kind }: Thing): Error => notFound(NAMES[kind]);

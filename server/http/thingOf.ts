@@ -10,6 +10,7 @@ const KIND_OF: Record<string, Kind> = {
   '/api/sections/:id': 'section',
   '/api/archive/:id': 'set',
   '/api/errata/:id': 'erratum',
+  '/api/imports/:id': 'import',
 };
 
 /** The thing that a request is about; null where it is about the ensemble as a whole, or about whoever asks. */

@@ -1,5 +1,5 @@
 import type { FastifyRequest } from 'fastify';
-import type { Spool, Spooled } from '../imports/spool.ts';
+import type { Jobs, Upload } from '../store/jobs.ts';
 import { trouble } from './trouble.ts';
 
 export const LARGEST_UPLOAD = 60 * 1024 * 1024;
@@ -15,14 +15,14 @@ function tornForm(reason: unknown): unknown {
   return torn ? trouble(400, 'TORN_FORM', 'Nothing was changed: the file did not arrive whole. Look at your connection and send it again.') : reason;
 }
 
-/** The files of a form, laid aside until their turn comes; a larger one is refused while it arrives, and then none is kept. */
-export async function uploadedFiles(request: FastifyRequest, spool: Spool): Promise<Spooled[]> {
+/** The files of a form, kept piece by piece until their turn comes; a larger one is refused while it arrives, and then none is kept. */
+export async function uploadedFiles(request: FastifyRequest, jobs: Jobs): Promise<Upload[]> {
   if (!request.isMultipart()) throw NO_FILE();
-  const files: Spooled[] = [];
+  const files: Upload[] = [];
   let bytes = 0;
   try {
     for await (const part of request.files()) {
-      files.push(await spool.take(part.filename.replace(/[\p{Cc}\p{Cs}/\\]/gu, ' ').trim().slice(-200) || 'score', part.file));
+      files.push(await jobs.keepUpload(part.filename.replace(/[\p{Cc}\p{Cs}/\\]/gu, ' ').trim().slice(-200) || 'score', part.file));
       bytes += part.file.bytesRead;
       if (part.file.truncated) throw trouble(413, 'TOO_LARGE', 'The file is larger than 60 MB, more than the library takes. Save it as compressed MusicXML (.mxl) and send it again.');
       if (bytes > LARGEST_TOGETHER) throw trouble(413, 'TOO_LARGE', 'That is more than the library takes at once. Send it in smaller pieces.');
@@ -30,7 +30,7 @@ export async function uploadedFiles(request: FastifyRequest, spool: Spool): Prom
     if (files.length === 0) throw NO_FILE();
     return files;
   } catch (reason) {
-    await spool.drop(files);
+    await jobs.dropUploads(files);
     throw tornForm(reason);
   }
 }

@@ -1,5 +1,6 @@
-import type { Trouble } from '../../core/agreement/wire/http.ts';
+import type { ImportAnswer, Trouble } from '../../core/agreement/wire/http.ts';
 import type { FileStep, ImportStep } from '../../core/agreement/wire/imports.ts';
+import type { Ending } from '../store/jobs.ts';
 
 /** What a file came to so far. */
 export interface FileNews {
@@ -8,9 +9,10 @@ export interface FileNews {
   trouble?: Trouble;
 }
 
-/** Whoever watches an import: may stop it, and hears how far it is. */
+/** Whoever watches an import: may stop it, hears how far it is, and says how the end of a job is written together with what it came to. */
 export interface Watch {
   signal?: AbortSignal;
   onFile?: (index: number, news: FileNews) => void;
   onStep?: (step: ImportStep) => void;
+  ending?: (notes: ImportAnswer['notes']) => Ending<string>;
 }

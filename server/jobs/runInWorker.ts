@@ -36,6 +36,11 @@ const prints: Door = { turnstile: new Turnstile(1), workers: createRestingWorker
 const imports: Door = { turnstile: new Turnstile(1), workers: createRestingWorkers(HEAP_MEGABYTES, REST_MS) };
 const DOORS: Partial<Record<JobName, Door>> = { checkPiece: pieces, printPart: prints, importScore: imports, realign: imports };
 
+/** So many imports, prints and looks through a piece at once instead of one of each: for a process on a machine with room for their heaps. Called once. */
+export function allowAtOnce(jobs: number): void {
+  for (const { turnstile } of [pieces, prints, imports]) turnstile.widen(jobs - 1);
+}
+
 /**
  * Runs one job in a worker thread of its own, so that nothing that is read can stop the server: the thread has its own heap and a time limit.
  * Rejects with Exhausted when it uses up either, with the signal's reason when aborted, and with the worker's own fault when it has a bug.

@@ -7,6 +7,11 @@ export class Turnstile {
     this.free = places;
   }
 
+  /** Lets so many more through at once. */
+  widen(places: number): void {
+    for (let place = 0; place < places; place++) this.leave();
+  }
+
   /** Runs the work when a place is free and gives the place on, whatever becomes of the work. */
   async pass<T>(work: () => Promise<T>): Promise<T> {
     if (this.free > 0) this.free--;
@@ -14,9 +19,13 @@ export class Turnstile {
     try {
       return await work();
     } finally {
-      const next = this.waiting.shift();
-      if (next) next();
-      else this.free++;
+      this.leave();
     }
+  }
+
+  private leave(): void {
+    const next = this.waiting.shift();
+    if (next) next();
+    else this.free++;
   }
 }

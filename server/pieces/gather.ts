@@ -1,4 +1,5 @@
 import { inForce } from '../../core/agreement/inForce.ts';
+import { groundOf } from './ground.ts';
 import { seatsOf } from '../../core/agreement/seating.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { packed } from '../jobs/checkPiece.ts';
@@ -11,6 +12,8 @@ export interface Gathered {
   name: string;
   /** Where its log stood. */
   head: number;
+  /** What it is read by besides its log. */
+  ground: string;
   packed: Uint8Array;
 }
 
@@ -25,7 +28,7 @@ export async function gather({ store, authority }: { store: Store; authority: Au
     const seats = seatsOf(section);
     const { name } = part.content;
     const order = { id, name, part: part.content, seats, marks: inForce(current.state, seats), settings: section?.settings ?? {}, mutes: current.state.mutes };
-    gathered.push({ id, name, head: current.state.seq, packed: packed(order) });
+    gathered.push({ id, name, head: current.state.seq, ground: groundOf(part.revision, section), packed: packed(order) });
   }
   return gathered;
 }

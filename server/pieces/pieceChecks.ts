@@ -1,133 +1,90 @@
 import type { Trouble, WorkView } from '../../core/agreement/wire/http.ts';
-import type { PartTally, PieceCheck, PieceFinding } from '../../core/agreement/wire/piece.ts';
-import type { Hall } from '../halls.ts';
-import type { Deps } from '../http/deps.ts';
-import { incidentName } from '../http/incident.ts';
-import { Exhausted } from '../jobs/runInWorker.ts';
+import type { PieceCheck, PieceFinding } from '../../core/agreement/wire/piece.ts';
+import type { InHall } from '../http/deps.ts';
+import type { RefusedOutcome } from '../queue/handler.ts';
+import type { Job } from '../store/jobs.ts';
 import { changedSince, type Since } from './before.ts';
-import { gather, type Gathered } from './gather.ts';
+import { groundsOf } from './ground.ts';
+import type { PieceJobProgress, PieceOutcome } from './pieceJob.ts';
 
-/** Works whose findings are kept. Chosen, not measured. */
+/** Works of which it is remembered how far their logs were read. Chosen, not measured. */
 const KEPT = 12;
 
+/** Whole pieces looked through in the background, one look a work at a time; what was found last is kept. */
 export interface PieceChecks {
   /** Looks through a work, or joins those who wait for the same already. */
-  ask(hall: Hall, work: WorkView, person: string): void;
+  ask(hall: InHall, work: WorkView, person: string): Promise<void>;
   /** This person waits no more; when nobody does, it is stopped. */
-  leave(work: string, person: string): void;
-  view(hall: Hall, work: string, person: string): Promise<PieceCheck>;
+  leave(hall: InHall, work: string, person: string): Promise<void>;
+  view(hall: InHall, work: WorkView, person: string): Promise<PieceCheck>;
   /** What was found in one part; null where nobody has looked. */
-  findings(work: string, part: string): readonly PieceFinding[] | null;
-  close(): void;
+  findings(hall: InHall, work: string, part: string): Promise<readonly PieceFinding[] | null>;
 }
 
-interface Running {
-  waiting: Set<string>;
-  stop: AbortController;
-  names: readonly string[];
-  /** Index of the part being read; null before its turn has come. */
-  reading: number | null;
-  /** Parts whose music, section or settings were exchanged meanwhile. */
-  renewed: Set<string>;
-}
+const isRunning = ({ state, stopped }: Job): boolean => !stopped && (state === 'waiting' || state === 'running');
+const hasFound = ({ state }: Job): boolean => state === 'done';
 
-interface Found {
-  at: string;
-  parts: (Since & { tally: PartTally; findings: readonly PieceFinding[] })[];
-}
+export function createPieceChecks(): PieceChecks {
+  /** How far logs were read after a look, so that no row is read twice. */
+  const read = new Map<string, Since[]>();
 
-interface Piece {
-  running: Running | null;
-  found: Found | null;
-  trouble: Trouble | null;
-}
-
-function tallied(id: string, name: string, findings: readonly PieceFinding[]): PartTally {
-  const tally: PartTally = { id, name, counts: { cannotPlay: 0, collides: 0, worthALook: 0 }, rested: 0 };
-  for (const { severity, rested } of findings) {
-    if (rested) tally.rested += 1;
-    else tally.counts[severity] += 1;
-  }
-  return tally;
-}
-
-/** Looks through whole pieces in the background, one look a work at a time, and keeps what was found last. In memory: after a restart somebody asks again. */
-export function createPieceChecks(deps: Pick<Deps, 'notices' | 'lookThrough' | 'now' | 'log'>): PieceChecks {
-  const pieces = new Map<string, Piece>();
-
-  deps.notices.listen({
-    renewed: (parts) => {
-      for (const { running, found } of pieces.values()) {
-        for (const id of parts) running?.renewed.add(id);
-        for (const part of found?.parts ?? []) if (parts.includes(part.id)) part.changed = true;
-      }
-    },
-  });
-
-  function pieceOf(work: string): Piece {
-    const piece = pieces.get(work) ?? { running: null, found: null, trouble: null };
+  function sinceOf({ id, outcome }: Job): Since[] {
+    const since = read.get(id) ?? (outcome as PieceOutcome).parts.map(({ id: part, name, head }) => ({ id: part, name, head, changed: false }));
     // Set again, so that the map runs from the longest unused to the latest.
-    pieces.delete(work);
-    pieces.set(work, piece);
-    for (const [id, old] of pieces) {
-      if (pieces.size <= KEPT) break;
-      if (!old.running) pieces.delete(id);
-    }
-    return piece;
+    read.delete(id);
+    read.set(id, since);
+    if (read.size > KEPT) read.delete(read.keys().next().value!);
+    return since;
   }
 
-  function troubleWith(work: string, reason: unknown): Trouble {
-    if (reason instanceof Exhausted) return { code: 'TOO_BIG', text: `Looking through this piece takes more ${reason.message} than the library can give. Look at its parts one by one on the stand.` };
-    const incident = incidentName();
-    deps.log(`Fault "${incident}" while looking through work ${work}`, reason, { incident, work });
-    return { code: 'FAULT', text: `Something broke while the piece was looked through, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident };
+  async function before(hall: InHall, work: WorkView, job: Job): Promise<string[]> {
+    const grounds = await groundsOf(hall.store, work);
+    const { parts } = job.outcome as PieceOutcome;
+    const since = sinceOf(job);
+    for (const [index, part] of since.entries()) part.changed ||= grounds.get(part.id) !== parts[index]!.ground;
+    return changedSince(hall.store.log, since);
   }
 
-  async function look(hall: Hall, work: WorkView, running: Running): Promise<Found> {
-    const at = deps.now().toISOString();
-    const gathered: Gathered[] = await gather(hall, work, running.stop.signal);
-    running.names = gathered.map(({ name }) => name);
-    const answers = await deps.lookThrough(gathered.map((part) => part.packed), { signal: running.stop.signal, onReached: (part) => (running.reading = part) });
-    const parts = gathered.map(({ id, name, head }, i) => ({ id, name, head, changed: running.renewed.has(id), tally: tallied(id, name, answers[i]!.findings), findings: answers[i]!.findings }));
-    return { at, parts };
-  }
+  const looks = (hall: InHall, work: string): Promise<Job[]> => hall.store.jobs.of('check', work);
 
   return {
-    ask(hall, work, person) {
-      const piece = pieceOf(work.id);
-      if (piece.running) return void piece.running.waiting.add(person);
-      const running: Running = { waiting: new Set([person]), stop: new AbortController(), names: work.parts.map(({ name }) => name), reading: null, renewed: new Set() };
-      piece.running = running;
-      piece.trouble = null;
-      look(hall, work, running)
-        .then(
-          (found) => void (piece.found = found),
-          (reason: unknown) => {
-            if (!running.stop.signal.aborted) piece.trouble = troubleWith(work.id, reason);
-          },
-        )
-        .finally(() => {
-          if (piece.running === running) piece.running = null;
-        });
+    async ask(hall, work, person) {
+      const { jobs } = hall.store;
+      const all = await looks(hall, work.id);
+      const running = all.find(isRunning);
+      if (running && (await jobs.join(running.id, person))) return;
+      const progress: PieceJobProgress = { names: work.parts.map(({ name }) => name), reading: null };
+      const added = await jobs.add({ kind: 'check', target: work.id, order: null, progress, by: person, alone: `check ${work.id}`, uploads: [], at: hall.now() });
+      // Somebody asked in the same moment.
+      if (!added) for (const one of await looks(hall, work.id)) if (isRunning(one)) await jobs.join(one.id, person);
+      for (const { id } of all.filter(hasFound).slice(1)) await jobs.forget(id);
     },
 
-    leave(work, person) {
-      const piece = pieces.get(work);
-      if (!piece?.running?.waiting.delete(person) || piece.running.waiting.size > 0) return;
-      piece.running.stop.abort();
-      piece.running = null;
+    async leave(hall, work, person) {
+      for (const one of await looks(hall, work)) if (isRunning(one)) await hall.store.jobs.leave(one.id, person);
     },
 
     async view(hall, work, person) {
-      const { running, found, trouble } = pieces.get(work) ?? { running: null, found: null, trouble: null };
-      const progress = running && { done: running.reading ?? 0, of: running.names.length, reading: running.reading === null ? null : running.names[running.reading]!, mine: running.waiting.has(person) };
-      return { running: progress, found: found && { at: found.at, parts: found.parts.map(({ tally }) => tally), before: await changedSince(hall.store.log, found.parts) }, trouble };
+      const all = await looks(hall, work.id);
+      const running = all.find(isRunning);
+      const found = all.find(hasFound);
+      const last = running ?? all.find(({ state }) => state === 'done' || state === 'refused');
+      const trouble: Trouble | null = last?.state === 'refused' ? (last.outcome as RefusedOutcome).trouble : null;
+      const { names, reading } = (running?.progress ?? { names: [], reading: null }) as PieceJobProgress;
+      const progress = running ? { done: reading ?? 0, of: names.length, reading: reading === null ? null : names[reading]!, mine: running.askers.includes(person) } : null;
+      if (!found) return { running: progress, found: null, trouble };
+      const { at, parts } = found.outcome as PieceOutcome;
+      return { running: progress, found: { at, parts: parts.map(({ tally }) => tally), before: await before(hall, work, found) }, trouble };
     },
 
-    findings: (work, part) => pieces.get(work)?.found?.parts.find(({ id }) => id === part)?.findings ?? null,
-
-    close() {
-      for (const { running } of pieces.values()) running?.stop.abort();
+    async findings(hall, work, part) {
+      const found = (await looks(hall, work)).find(hasFound);
+      const place = found ? (found.outcome as PieceOutcome).parts.findIndex(({ id }) => id === part) : -1;
+      const made = place < 0 ? null : await hall.store.jobs.made(found!.id, place);
+      if (!made) return null;
+      const pieces: Uint8Array[] = [];
+      for await (const piece of hall.store.jobs.bytes(made.files[0]!.id)) pieces.push(piece);
+      return JSON.parse(Buffer.concat(pieces).toString('utf8')) as PieceFinding[];
     },
   };
 }

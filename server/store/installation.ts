@@ -1,9 +1,12 @@
+import type { Queue } from '../queue/queue.ts';
 import type { Door } from './door.ts';
 import type { Store } from './store.ts';
 
 /** Everything that is kept for all ensembles of one installation. Two keep it: memory.ts and postgres.ts, held to one suite of tests. */
 export interface Installation {
   door: Door;
+  /** Where the long work of all ensembles waits for its turn. */
+  queue: Queue;
   /** What one ensemble keeps. Nothing of another can be reached through it, whatever is asked. */
   of(ensemble: string): Store;
   /** Does something that one server at a time may do, unless another does it now: false then. */

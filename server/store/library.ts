@@ -1,6 +1,7 @@
 import type { ProgrammeView, Settled, WorkView } from '../../core/agreement/wire/http.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
+import type { Ending } from './jobs.ts';
 
 export interface NewEdition {
   bytes: Uint8Array;
@@ -52,15 +53,15 @@ export interface Library {
   setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
   programme(id: string): Promise<ProgrammeView | null>;
   programmes(): Promise<ProgrammeView[]>;
-  /** All or nothing, further files of the same work too. null when there is no such programme. */
-  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[], further?: readonly NewFile[]): Promise<WorkView | null>;
+  /** All or nothing, further files of the same work too. null when there is no such programme. `ending`: the job it is done for ends in the same transaction, told the work's id. */
+  addWork(programme: string, heading: { title: string; composer: string }, edition: NewEdition, parts: NewPart[], further?: readonly NewFile[], ending?: Ending<string>): Promise<WorkView | null>;
   /** Further parts of a work, all or nothing. null when there is no such work. */
-  addFiles(work: string, files: readonly NewFile[]): Promise<WorkView | null>;
+  addFiles(work: string, files: readonly NewFile[], ending?: Ending<string>): Promise<WorkView | null>;
   /**
    * Lays a corrected edition over a work, all or nothing: new music for parts that are there (by the library's id), and parts that are new. The music that
    * was there is kept; where measures moved, a row in the part's log says so.
    */
-  addEdition(work: string, edition: NewEdition, changed: RenewedPart[], added: NewPart[]): Promise<WorkView>;
+  addEdition(work: string, edition: NewEdition, changed: RenewedPart[], added: NewPart[], ending?: Ending<string>): Promise<WorkView>;
   /** The editions the part had before, the last one first. */
   earlier(part: string): Promise<EarlierEdition[]>;
   /** The music of one of them. */

@@ -3,9 +3,11 @@ import { createMemoryArchive } from './memoryArchive.ts';
 import { createMemoryAttention } from './memoryAttention.ts';
 import { createMemoryDoor } from './memoryDoor.ts';
 import { createMemoryErrata } from './memoryErrata.ts';
+import { createMemoryJobs, type MemoryJobs } from './memoryJobs.ts';
 import { createMemoryLibrary } from './memoryLibrary.ts';
 import { createMemoryLog } from './memoryLog.ts';
 import { createMemoryPeople } from './memoryPeople.ts';
+import { openMemoryQueue } from './memoryQueue.ts';
 import { createMemorySections } from './memorySections.ts';
 import { findIn } from './memoryWhereabouts.ts';
 import { emptyEntry } from './shelves.ts';
@@ -13,19 +15,25 @@ import { emptyEntry } from './shelves.ts';
 /** Everything in this process and gone with it: for tests, and to see what the contract asks without a database in the way. */
 export function openMemory(): Installation {
   const entry = emptyEntry();
+  const queue = openMemoryQueue();
+  const jobsOf = new Map<string, MemoryJobs>();
   return {
     door: createMemoryDoor(entry),
+    queue,
     of(ensemble) {
       const { shelves } = entry.ensembles.get(ensemble) ?? entry.ensembles.none;
+      const jobs = jobsOf.get(ensemble) ?? createMemoryJobs(queue, ensemble);
+      jobsOf.set(ensemble, jobs);
       return {
         people: createMemoryPeople(shelves, entry),
         sections: createMemorySections(shelves),
-        library: createMemoryLibrary(shelves),
+        library: createMemoryLibrary(shelves, jobs),
         log: createMemoryLog(shelves, entry),
         attention: createMemoryAttention(shelves),
         archive: createMemoryArchive(shelves),
         errata: createMemoryErrata(shelves),
-        find: findIn(shelves),
+        jobs,
+        find: findIn(shelves, jobs),
         close: async () => {},
       };
     },
@@ -36,6 +44,6 @@ export function openMemory(): Installation {
     connections: () => ({}),
     lacks: async () => [],
     ping: async () => {},
-    close: async () => {},
+    close: () => queue.close(),
   };
 }

@@ -3,10 +3,11 @@ import type { ProgrammeView, WorkView } from '../../core/agreement/wire/http.ts'
 import type { InstrumentName } from '../../core/music/part.ts';
 import { laidOverRow } from './laidOver.ts';
 import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
+import type { MemoryJobs } from './memoryJobs.ts';
 import { seatingsOf } from './memorySections.ts';
 import type { MemoryPart, Shelves } from './shelves.ts';
 
-export function createMemoryLibrary({ programmes, works, editions, parts, sections, seatings, people }: Shelves): Library {
+export function createMemoryLibrary({ programmes, works, editions, parts, sections, seatings, people }: Shelves, jobs: MemoryJobs): Library {
   const of = (work: string) => [...parts.values()].filter((part) => part.work === work);
 
   function stored(part: MemoryPart): StoredPart {
@@ -65,22 +66,27 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     programme: async (id) => shown(id),
     programmes: async () => [...programmes.keys()].map((id) => shown(id)!),
 
-    async addWork(programme, { title, composer }, edition, added, further = []) {
+    async addWork(programme, { title, composer }, edition, added, further = [], ending) {
       if (!programmes.has(programme)) return null;
+      if (ending) jobs.mayEnd(ending);
       const id = randomUUID();
       works.set(id, { id, programme, title, composer, editions: [] });
       addParts(id, keep(id, edition), added);
       for (const file of further) addParts(id, keep(id, file.edition), file.parts);
+      if (ending) jobs.endWith(ending, id);
       return view(id);
     },
 
-    async addFiles(work, files) {
+    async addFiles(work, files, ending) {
       if (!works.has(work)) return null;
+      if (ending) jobs.mayEnd(ending);
       for (const { edition, parts: added } of files) addParts(work, keep(work, edition), added);
+      if (ending) jobs.endWith(ending, work);
       return view(work);
     },
 
-    async addEdition(work, edition, changed, added) {
+    async addEdition(work, edition, changed, added, ending) {
+      if (ending) jobs.mayEnd(ending);
       const source = keep(work, edition);
       for (const { id, content, measures } of changed) {
         const part = parts.get(id)!;
@@ -89,6 +95,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
         Object.assign(part, { content, edition: source, revision: part.revision + 1 });
       }
       addParts(work, source, added);
+      if (ending) jobs.endWith(ending, work);
       return view(work)!;
     },
 

@@ -6,9 +6,11 @@ import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
 import { createPostgresDoor } from './postgresDoor.ts';
 import { createPostgresErrata } from './postgresErrata.ts';
+import { createPostgresJobs } from './postgresJobs.ts';
 import { createPostgresLibrary } from './postgresLibrary.ts';
 import { createPostgresLog } from './postgresLog.ts';
 import { createPostgresPeople } from './postgresPeople.ts';
+import { openPostgresQueue, type PostgresQueue } from './postgresQueue.ts';
 import { createPostgresSections } from './postgresSections.ts';
 import { findIn } from './postgresWhereabouts.ts';
 import { PrismaClient } from './prisma-client/client.ts';
@@ -27,12 +29,14 @@ export interface Entrances {
 
 export function openPostgres({ app, door }: Entrances): Installation {
   const pool = openPool(app, MOST.app);
+  const queue = openPostgresQueue(pool, app);
   const doorPool = openPool(door, MOST.door);
   const needed = migrationNames();
   const doorPrisma = new PrismaClient({ adapter: new PrismaPg(doorPool) });
   return {
     door: createPostgresDoor(doorPrisma),
-    of: (ensemble) => storeOf(scopedPool(pool, ensemble)),
+    queue,
+    of: (ensemble) => storeOf(scopedPool(pool, ensemble), ensemble, queue),
     alone: (what, work) => alone(doorPool, what, work),
     async lacks() {
       const { rows } = await doorPool.query<{ name: string }>('select migration_name as name from _prisma_migrations where finished_at is not null and rolled_back_at is null');
@@ -42,6 +46,7 @@ export function openPostgres({ app, door }: Entrances): Installation {
     connections: () => ({ app: countsOf(pool), door: countsOf(doorPool) }),
     ping: async () => void (await Promise.all([pool.query('select 1'), doorPool.query('select 1')])),
     close: async () => {
+      await queue.close();
       await doorPrisma.$disconnect();
       await Promise.all([pool.end(), doorPool.end()]);
     },
@@ -59,7 +64,7 @@ function openPool(connection: pg.PoolConfig, max: number): pg.Pool {
   return pool;
 }
 
-function storeOf(pool: pg.Pool): Store {
+function storeOf(pool: pg.Pool, ensemble: string, queue: PostgresQueue): Store {
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });
   return {
     people: createPostgresPeople(prisma, pool),
@@ -69,6 +74,7 @@ function storeOf(pool: pg.Pool): Store {
     attention: createPostgresAttention(prisma, pool),
     archive: createPostgresArchive(pool),
     errata: createPostgresErrata(prisma),
+    jobs: createPostgresJobs(pool, queue, ensemble),
     find: findIn(pool),
     close: () => prisma.$disconnect(),
   };

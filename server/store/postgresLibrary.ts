@@ -5,6 +5,7 @@ import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from './editionRows.ts';
 import type { EarlierEdition, Library, StoredPart } from './library.ts';
+import { endWithin } from './postgresJobs.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { lastDay } from './programmeEnd.ts';
 import { transaction } from './transaction.ts';
@@ -41,34 +42,37 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     },
     programmes: async () => (await prisma.programme.findMany({ include: ON_SHELF, orderBy: { createdAt: 'asc' } })).map(programmeView),
 
-    async addWork(programme, { title, composer }, edition, parts, further = []) {
+    async addWork(programme, { title, composer }, edition, parts, further = [], ending) {
       const id = randomUUID();
       const added = await transaction(pool, async (client) => {
         const { rowCount } = await client.query('insert into work (id, programme_id, title, composer) select $1, id, $3, $4 from programme where id = $2', [id, programme, title, composer]);
         if (!rowCount) return false;
         await insertFiles(client, id, [{ edition, parts }, ...further], 0);
+        if (ending) await endWithin(client, ending, id);
         return true;
       });
       return added ? work(id) : null;
     },
 
-    async addFiles(id, files) {
+    async addFiles(id, files, ending) {
       const added = await transaction(pool, async (client) => {
         // The row is held, so that two who add at once do not number their parts alike.
         const { rowCount } = await client.query('select from work where id = $1 for update', [id]);
         if (!rowCount) return false;
         await insertFiles(client, id, files, await nextPosition(client, id));
+        if (ending) await endWithin(client, ending, id);
         return true;
       });
       return added ? work(id) : null;
     },
 
-    async addEdition(id, edition, changed, added) {
+    async addEdition(id, edition, changed, added, ending) {
       await transaction(pool, async (client) => {
         const source = await insertEdition(client, id, edition);
         // In one order for everybody, so that two corrected editions cannot wait for each other.
         for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part, source, edition);
         await insertParts(client, id, source, added, await nextPosition(client, id));
+        if (ending) await endWithin(client, ending, id);
       });
       return (await work(id))!;
     },

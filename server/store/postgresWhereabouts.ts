@@ -8,6 +8,7 @@ const FIND: Record<Kind, string> = {
   section: 'select null as programme from section where id = $1',
   set: 'select null as programme from kept_set where id = $1',
   erratum: 'select w.programme_id as programme from erratum e join work w on w.id = e.work_id where e.id = $1',
+  import: "select null as programme from job where id = $1 and kind = 'import'",
 };
 
 export const findIn =

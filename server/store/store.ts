@@ -1,6 +1,7 @@
 import type { Archive } from './archive.ts';
 import type { Attention } from './attention.ts';
 import type { Errata } from './errata.ts';
+import type { Jobs } from './jobs.ts';
 import type { Library } from './library.ts';
 import type { PartLog } from './partLog.ts';
 import type { People } from './people.ts';
@@ -16,6 +17,8 @@ export interface Store {
   attention: Attention;
   archive: Archive;
   errata: Errata;
+  /** Long work asked for. */
+  jobs: Jobs;
   /** Where a thing of this ensemble is; null when it has no such thing. */
   find(thing: Thing): Promise<Whereabouts | null>;
   /** Gives back what it holds ready; it can be used again. */

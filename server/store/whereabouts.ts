@@ -1,5 +1,5 @@
 /** What an address names by an id. */
-export const KINDS = ['part', 'work', 'programme', 'section', 'set', 'erratum'] as const;
+export const KINDS = ['part', 'work', 'programme', 'section', 'set', 'erratum', 'import'] as const;
 export type Kind = (typeof KINDS)[number];
 
 /** A thing of the library by its id. */

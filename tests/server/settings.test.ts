@@ -22,6 +22,7 @@ describe('settings', () => {
     [{ SMTP_URL: 'smtp://x:25' }, 'set MAIL_FROM too'],
     [{ SMTP_URL: 'smtp://x:25', MAIL_FROM: 'nobody' }, 'a sender like'],
     [{ MAIL_MINUTES: '0' }, '1 or more'],
+    [{ BOWLINE_JOBS: '17' }, '16 or fewer'],
     [{ BOWLINE_ORIGIN: 'bowline.example' }, 'https://bowline.example'],
   ])('%j is refused in one line', (env, line) => {
     expect(() => readSettings(env, [])).toThrow(line);

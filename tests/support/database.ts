@@ -8,6 +8,10 @@ export interface TestDatabase {
   app: Connection;
   door: Connection;
   owner: Connection;
+  /** For a process of its own, as somebody who may act as the others. */
+  address: string;
+  /** Asks past row-level security. */
+  rows<Row extends object>(sql: string, values?: unknown[]): Promise<Row[]>;
   drop(): Promise<void>;
 }
 
@@ -22,7 +26,20 @@ async function create(template: string): Promise<TestDatabase> {
   const name = `t_${randomBytes(6).toString('hex')}`;
   await ask(bootstrap, `create database ${name} template ${template} owner ${OWNER}`);
   const as = (user: string): Connection => ({ ...bootstrap, user, database: name });
-  return { app: as(APP), door: as(DOOR), owner: as(OWNER), drop: () => ask(bootstrap, `drop database ${name} with (force)`) };
+  return {
+    app: as(APP),
+    door: as(DOOR),
+    owner: as(OWNER),
+    address: addressOf({ ...bootstrap, database: name }),
+    rows: async <Row extends object>(sql: string, values: unknown[] = []) => (await ask({ ...bootstrap, database: name }, sql, values)) as Row[],
+    drop: async () => void (await ask(bootstrap, `drop database ${name} with (force)`)),
+  };
+}
+
+function addressOf(connection: Connection): string {
+  if ('connectionString' in connection) return connection.connectionString;
+  const { host, port, user, database } = connection;
+  return `postgresql://${user}@localhost/${database}?host=${encodeURIComponent(host)}&port=${port}`;
 }
 
 /** Rows of all ensembles. */
@@ -36,11 +53,11 @@ export async function rowsIn<Row extends object>({ owner }: TestDatabase, sql: s
   }
 }
 
-async function ask(connection: Connection, sql: string): Promise<void> {
+async function ask(connection: Connection, sql: string, values: unknown[] = []): Promise<unknown[]> {
   const client = new pg.Client(connection);
   await client.connect();
   try {
-    await client.query(sql);
+    return (await client.query<object>(sql, values)).rows;
   } finally {
     await client.end();
   }

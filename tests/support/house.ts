@@ -6,6 +6,7 @@ import { lookThrough } from '../../server/jobs/lookThrough.ts';
 import { createHalls, type Hall } from '../../server/halls.ts';
 import { createAuthority, type Authority } from '../../server/operations/authority.ts';
 import { createNotices } from '../../server/operations/notices.ts';
+import { startWorker } from '../../server/queue/worker.ts';
 import { fakeDocuments } from './fakeDocuments.ts';
 import type { OneEnsemble } from './oneEnsemble.ts';
 
@@ -52,9 +53,10 @@ export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, op
   const authority = createAuthority(store, notices.logged);
   const others = createHalls(store.installation, notices.logged);
   const hall = (id: string): Hall => (id === ensemble ? { ensemble, store, authority } : others(id));
-  const deps: Deps = { door, hall, ping: () => store.installation.ping(), notices, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
+  const deps: Deps = { door, hall, ping: () => store.installation.ping(), notices, queue: store.installation.queue, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
   const app = await buildApp(deps, options);
   await app.ready();
+  const worker = startWorker(deps, { atOnce: 1 });
   const visitor = (cookie = ''): Visitor => visit(app, cookie);
   return {
     app,
@@ -68,7 +70,10 @@ export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, op
       await door.openSession(person.id, hashOf(token), inDays(new Date(), 1), null);
       return visitor(`bowline=${token}`);
     },
-    close: () => app.close(),
+    async close() {
+      await app.close();
+      await worker.drain(0);
+    },
   };
 }
 

@@ -3,12 +3,12 @@ import type { BackupTable } from './format.ts';
 
 const COLUMNS = `select c.relname as table, a.attname as name, format_type(a.atttypid, a.atttypmod) as type
   from pg_class c join pg_namespace n on n.oid = c.relnamespace join pg_attribute a on a.attrelid = c.oid
-  where n.nspname = 'public' and c.relkind = 'r' and c.relname <> '_prisma_migrations' and a.attnum > 0 and not a.attisdropped
+  where n.nspname = 'public' and c.relkind = 'r' and c.relname not in ('_prisma_migrations', 'job', 'job_file', 'job_piece') and a.attnum > 0 and not a.attisdropped
   order by c.relname, a.attnum`;
 const POINTERS = `select s.relname as from, t.relname as to from pg_constraint k join pg_class s on s.oid = k.conrelid join pg_class t on t.oid = k.confrelid
   where k.contype = 'f' and s.oid <> t.oid order by 1, 2`;
 
-/** Every table of ours with its columns, each after the tables it points to. */
+/** Every table of ours with its columns, each after the tables it points to. Long work under way is no part of it: it is asked for again. */
 export async function tablesOf(client: pg.ClientBase): Promise<BackupTable[]> {
   const tables = new Map<string, BackupTable>();
   for (const { table, name, type } of (await client.query<{ table: string; name: string; type: string }>(COLUMNS)).rows) {

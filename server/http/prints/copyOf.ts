@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { PartFacts } from '../../../core/agreement/state.ts';
 import { CopyMarks, marksOnCopy, Reader, readersOf, readerWords } from '../../../core/print/copy.ts';
 import { Fingerings } from '../../../core/print/fingerings.ts';
 import { MarginsName } from '../../../core/print/margins.ts';
@@ -30,9 +31,14 @@ const inFileNames = (text: string): string => text.replace(/[\\/:*?"<>|]/g, '_')
 
 const dayOf = (at: Date): string => at.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
 
-/** The order for one copy of a part, and what the file is called without its ending. Refuses a desk or seat the section does not have. */
-export async function copyOf(deps: InHall, { part, state, facts }: MarkedPart, reader: Reader, { marks, paper, margins, staff, fingerings }: Look): Promise<{ order: OrderedCopy; name: string }> {
+/** Refuses a desk or seat the section does not have. */
+export function seatIn(facts: PartFacts, reader: Reader): void {
   if (reader !== 'section' && !readersOf(reader, facts.seats).length) throw trouble(404, 'NO_SUCH_SEAT', `The section has nobody at ${readerWords(reader).toLowerCase()}. Choose one of its desks or seats, or the whole section.`);
+}
+
+/** The order for one copy of a part, and what the file is called without its ending. Refuses what `seatIn` refuses. */
+export async function copyOf(deps: InHall, { part, state, facts }: MarkedPart, reader: Reader, { marks, paper, margins, staff, fingerings }: Look): Promise<{ order: OrderedCopy; name: string }> {
+  seatIn(facts, reader);
   const seat = readerWords(reader);
   const { title, composer } = part.work;
   const source = (await deps.store.library.source(part.edition))!;

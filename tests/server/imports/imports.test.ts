@@ -162,7 +162,7 @@ describe('several files make one work', () => {
     const corrected = await ended((await begin({ 'II.xml': 'Violin I:7' }, `/api/works/${id}/editions`)).id);
     expect(corrected).toMatchObject({ kind: 'edition', step: 'done' });
     expect(corrected.answer!.work.parts.map(({ name, measures }) => [name, measures])).toEqual([['Violin I', 4], ['Viola', 4], ['Violin I (II)', 7]]);
-    expect(await ended((await begin({ 'x.xml': 'Viola:4' }, '/api/works/nowhere/files')).id)).toMatchObject({ step: 'refused', trouble: { code: 'NOT_THERE' } });
+    expect(await librarian.begin('/api/works/nowhere/files', { 'x.xml': 'Viola:4' })).toMatchObject({ status: 404, json: { code: 'NOT_THERE' } });
     expect(await librarian.begin(`/api/works/${id}/editions`, { 'a.xml': 'Viola:4', 'b.xml': 'Viola:4' })).toMatchObject({ status: 400, json: { code: 'ONE_FILE' } });
   });
 });
