@@ -25,7 +25,7 @@ const TURN = `select coalesce(greatest(min(-priority), max(-priority) filter (wh
   from ${SCHEMA}.job where name = $1 and state < 'completed'`;
 const AHEAD = `select count(*)::int as ahead from ${SCHEMA}.job other join ${SCHEMA}.job mine on mine.name = $1 and mine.id = $2 and mine.state < 'active'
   where other.name = $1 and other.state < 'active' and (other.priority > mine.priority or other.priority = mine.priority and (other.created_on, other.id) < (mine.created_on, mine.id))`;
-const key = (id: string): string => `('x' || left(md5(${id}::text), 16))::bit(64)::bigint`;
+const key = (id: string): string => `hashtextextended(${id}::text, 0)`;
 // Whoever works at a job holds its lock as long as they live; a lock that can be had is of a job that nobody works at.
 const LEFT = `with active as materialized (select name, id from ${SCHEMA}.job where state = 'active' and started_on < now() - interval '${STILL}' for update skip locked)
   select name, id from active where pg_try_advisory_xact_lock(${key('id')})`;

@@ -2,7 +2,7 @@ import pg from 'pg';
 import type { News } from '../queue/queue.ts';
 
 const CHANNEL = 'bowline_jobs';
-const KEY = "('x' || left(md5($1::text), 16))::bit(64)::bigint";
+const KEY = 'hashtextextended($1::text, 0)';
 /** Tried again after so long when the database is away. Chosen, not measured. */
 const AGAIN_MS = 500;
 /** A line cut without a word is noticed by the database's questions, and by ours. Chosen, not measured. */
