@@ -113,8 +113,8 @@ export const SIGN_IN_WORDS: Record<LetterLanguage, SignInWords> = {
     },
     changed: {
       subject: 'Bowline: il Suo modo di entrare è cambiato',
-      passwordSet: 'È stata impostata per Lei una nuova password. Altrove non è più entrato.',
-      passwordGone: 'La Sua password è stata tolta. Altrove non è più entrato.',
+      passwordSet: 'È stata impostata per Lei una nuova parola d’ordine. Altrove non è più entrato.',
+      passwordGone: 'La Sua parola d’ordine è stata tolta. Altrove non è più entrato.',
       address: 'Con questo indirizzo non entra più.',
       identityBound: 'D’ora in poi l’accesso della Sua orchestra La fa entrare in Bowline.',
       identityGone: 'L’accesso della Sua orchestra non La fa più entrare in Bowline.',
