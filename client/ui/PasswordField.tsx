@@ -19,12 +19,10 @@ export function PasswordField({ label, name, kind, hint, longest }: Props): Reac
         <span>{label}</span>
         <input name={name} type={shown ? 'text' : 'password'} required maxLength={longest} autoComplete={kind} autoCapitalize="none" spellCheck={false} aria-describedby={hint ? `${name}-hint` : undefined} />
       </label>
-      <button type="button" aria-pressed={shown} aria-label={`${words.signIn.show}: ${label}`} onClick={() => setShown(!shown)}>
+      <button type="button" aria-label={`${shown ? words.signIn.hide : words.signIn.show}: ${label}`} onClick={() => setShown(!shown)}>
         {shown ? words.signIn.hide : words.signIn.show}
       </button>
-      {hint ? (
-        <small id={`${name}-hint`}>{hint}</small>
-      ) : null}
+      {hint ? <small id={`${name}-hint`}>{hint}</small> : null}
     </div>
   );
 }

@@ -5,7 +5,7 @@ const BROWSERS: readonly [RegExp, string][] = [
   [/\bEdgA?(iOS)?\//, 'Edge'],
   [/\bOPR\//, 'Opera'],
   [/\b(Firefox|FxiOS)\//, 'Firefox'],
-  [/\b(Chrome|CriOS|Chromium)\//, 'Chrome'],
+  [/\b((Headless)?Chrome|CriOS|Chromium)\//, 'Chrome'],
   [/\bSafari\//, 'Safari'],
 ];
 

@@ -10,7 +10,7 @@ export function Invitations({ open, act }: { open: readonly InvitationView[]; ac
   return (
     <>
       <h3>{words.invitations.title}</h3>
-      <ul className="names">
+      <ul className="names invited">
         {open.map(({ id, person, address, until }) => (
           <li key={id}>
             <b>{person.name}</b>{' '}

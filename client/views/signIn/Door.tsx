@@ -40,32 +40,30 @@ export function Door({ ways, say, cameIn }: Props): ReactNode {
     attempt(async () => say(words.signIn.sent(to.value.trim(), (await wantLetter(to.value.trim())).minutes)));
   };
   return (
-    <>
-      <form className="rows at-the-door" onSubmit={enter}>
-        <label>
-          <span>{words.signIn.address}</span>
-          <input ref={address} name="address" type="email" required maxLength={200} autoComplete="username" autoCapitalize="none" spellCheck={false} />
-        </label>
-        <PasswordField label={words.signIn.password} name="password" kind="current-password" />
-        <button type="submit" disabled={busy}>
-          {words.signIn.enter}
-        </button>
-        {ways?.letter ? (
-          <p className="instead">
-            <span>{words.signIn.forgotten}</span>
-            <button type="button" disabled={busy} onClick={send}>
-              {words.signIn.send}
-            </button>
-          </p>
-        ) : null}
-        {ways?.identity ? (
-          <p className="instead">
-            <button type="button" disabled={busy} onClick={() => attempt(async () => location.assign(await goToIdentity()))}>
-              {words.signIn.identity(ways.identity)}
-            </button>
-          </p>
-        ) : null}
-      </form>
-    </>
+    <form className="rows at-the-door" onSubmit={enter}>
+      <label>
+        <span>{words.signIn.address}</span>
+        <input ref={address} name="address" type="email" required maxLength={200} autoComplete="username" autoCapitalize="none" spellCheck={false} />
+      </label>
+      <PasswordField label={words.signIn.password} name="password" kind="current-password" />
+      <button type="submit" disabled={busy}>
+        {words.signIn.enter}
+      </button>
+      {ways?.letter ? (
+        <p className="instead">
+          <span>{words.signIn.forgotten}</span>
+          <button type="button" disabled={busy} onClick={send}>
+            {words.signIn.send}
+          </button>
+        </p>
+      ) : null}
+      {ways?.identity ? (
+        <p className="instead">
+          <button type="button" disabled={busy} onClick={() => attempt(async () => location.assign(await goToIdentity()))}>
+            {words.signIn.identity(ways.identity)}
+          </button>
+        </p>
+      ) : null}
+    </form>
   );
 }
