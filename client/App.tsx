@@ -26,7 +26,7 @@ function PlaceShown(): ReactNode {
   }, [place.at]);
   switch (place.at) {
     case 'signIn':
-      return <SignIn token={place.token} />;
+      return <SignIn place={place} />;
     case 'shelf':
       return <ShelfPlace place={place} />;
     case 'folder':

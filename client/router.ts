@@ -8,7 +8,8 @@ export interface Passage {
 
 /** Where one is. Ids are the library's own. */
 export type Place =
-  | { at: 'signIn'; token: string | null }
+  /** `invited`: the link is an invitation; `came`: back from the orchestra's own sign-in; `trouble`: back without having come in; `confirm`: an address is confirmed. */
+  | { at: 'signIn'; token: string | null; invited?: true; came?: true; trouble?: string; confirm?: string }
   | { at: 'shelf' }
   | { at: 'folder'; programme: string }
   /** `open`: the measure stands open there, with this slip in hand where one is named. */
@@ -32,11 +33,23 @@ function betweenIn(query: URLSearchParams): { from: number; to: number } | null 
   return from && to && /^\d{1,9}$/.test(from) && /^\d{1,9}$/.test(to) ? { from: Number(from), to: Number(to) } : null;
 }
 
+function atTheDoor(query: URLSearchParams): Place {
+  const [trouble, confirm] = [query.get('trouble'), query.get('confirm')];
+  return {
+    at: 'signIn',
+    token: query.get('token'),
+    ...(query.has('invited') ? { invited: true } : {}),
+    ...(query.has('came') ? { came: true } : {}),
+    ...(trouble === null ? {} : { trouble }),
+    ...(confirm === null ? {} : { confirm }),
+  };
+}
+
 /** Place an address names; anything unknown is the shelf. */
 export function placeOf(path: string, search: string): Place {
   const [, first = '', second = '', third = ''] = path.split('/').map(decodeURIComponent);
   const query = new URLSearchParams(search);
-  if (first === 'sign-in') return { at: 'signIn', token: query.get('token') };
+  if (first === 'sign-in') return atTheDoor(query);
   if (first === 'folder' && second) return { at: 'folder', programme: second };
   if (first === 'stand' && second) {
     const open = query.get('open');
@@ -50,11 +63,16 @@ export function placeOf(path: string, search: string): Place {
   return { at: 'shelf' };
 }
 
+function doorAddress({ token, invited, came, trouble, confirm }: Extract<Place, { at: 'signIn' }>): string {
+  const said = Object.entries({ token, invited: invited && '', came: came && '', trouble, confirm }).filter(([, value]) => value !== null && value !== undefined);
+  return said.length ? `/sign-in?${new URLSearchParams(said as [string, string][])}` : '/sign-in';
+}
+
 /** Address of a place. Invariant: `placeOf` reads it back. */
 export function addressOf(place: Place): string {
   switch (place.at) {
     case 'signIn':
-      return place.token ? `/sign-in?token=${encodeURIComponent(place.token)}` : '/sign-in';
+      return doorAddress(place);
     case 'shelf':
       return '/shelf';
     case 'folder':

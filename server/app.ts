@@ -12,6 +12,8 @@ import { archiveRoutes } from './http/routes/archive.ts';
 import { attentionRoutes } from './http/routes/attention.ts';
 import { errataRoutes } from './http/routes/errata.ts';
 import { exportRoutes } from './http/routes/exports.ts';
+import { identityRoutes } from './http/routes/identity.ts';
+import { mySignInRoutes } from './http/routes/mySignIn.ts';
 import { healthRoutes } from './http/routes/health.ts';
 import { operationRoutes } from './http/routes/operations.ts';
 import { carriedRoutes } from './http/routes/carried.ts';
@@ -32,7 +34,7 @@ import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
 import { countRequests, createDraining, type Draining } from './http/draining.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [signInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+const ROUTES = [signInRoutes, identityRoutes, mySignInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
 
 /** Marks are sent one by one over the live line. Chosen, not measured. */
 const MESSAGES_A_REQUEST = 2;

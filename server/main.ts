@@ -17,6 +17,7 @@ import { listen } from './listen.ts';
 import { openStore } from './openStore.ts';
 import { openPost } from './mail/post.ts';
 import { startRounds } from './mail/round.ts';
+import { openProvider } from './signIn/identityProvider.ts';
 import { createNotices } from './operations/notices.ts';
 import { startWorker } from './queue/worker.ts';
 import { hintsThrough } from './redis/hints.ts';
@@ -47,11 +48,15 @@ async function start(settings: Settings): Promise<void> {
   const installation = await openStore(settings, closing, log);
   closing.check();
   const now = () => new Date();
-  const { door, ping, queue } = installation;
+  const { door, attempts, ping, queue } = installation;
   const notices = createNotices();
   const watch = watchServer({ daybook, installation, notices, redis });
   const hall = createHalls(installation, notices.logged, watch.authority);
-  const deps: Deps = { door, hall, ping, notices, queue, documents, lookThrough, now, origin: settings.origin, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, log };
+  const post = settings.letters && openPost(settings.letters.url, settings.letters.from);
+  const identity = settings.identity && openProvider(settings.identity);
+  // A port of 0 is known once it is listened on; nobody is written to before.
+  let at = settings.origin ?? '';
+  const deps: Deps = { door, attempts, hall, ping, notices, queue, documents, lookThrough, now, origin: settings.origin, address: () => at, requestsPerMinute: REQUESTS_PER_MINUTE, letters: settings.letters, post, identity, log };
   const app = await buildApp(deps, { draining, redis, lacks: () => installation.lacks(), counts: createCounts(redis), proxies: settings.proxies, watch: watch.requests, counted: watch.sockets, ...(redis ? { adapter: hintsThrough(redis) } : {}) });
   closing.add(() => app.close());
   closing.add(() => draining.leave(app.server, LONGEST_WORK));
@@ -68,7 +73,8 @@ async function start(settings: Settings): Promise<void> {
   const port = await listen(app, settings.host, settings.port);
   closing.add(() => wait(settings.leaveSeconds * 1000));
   const [address, ...others] = addresses(settings, port);
-  if (settings.letters) closing.add(startRounds({ log, alone: (work) => installation.alone('letters', work), halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post: openPost(settings.letters.url, settings.letters.from), minutes: settings.letters.minutes, address: address! }));
+  at = address!;
+  if (settings.letters && post) closing.add(startRounds({ log, alone: (work) => installation.alone('letters', work), halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post, minutes: settings.letters.minutes, address: address! }));
   const links = await waysIn(installation, deps, settings.demo, address!);
   closing.check();
   say(`Bowline is at ${address}`);

@@ -2,13 +2,14 @@ import { isIP } from 'node:net';
 import { resolve } from 'node:path';
 import { z } from 'zod';
 import { Unstartable } from './database/unstartable.ts';
+import type { ProviderSettings } from './signIn/identityProvider.ts';
 import type { Level } from './watch/daybook.ts';
 
 const Port = z.coerce.number({ error: 'a port number' }).int('a whole number').min(0, 'a port from 0 to 65535').max(65_535, 'a port from 0 to 65535');
 const address = (protocols: RegExp, what: string) => z.string().refine((text) => URL.canParse(text) && protocols.test(new URL(text).protocol), what);
 
 /** Their values hold a password. */
-const SECRET = ['DATABASE_URL', 'SMTP_URL', 'REDIS_URL'];
+const SECRET = ['DATABASE_URL', 'SMTP_URL', 'REDIS_URL', 'OIDC_CLIENT_SECRET'];
 
 const listed = (text: string): string[] => text.split(',').map((one) => one.trim()).filter((one) => one !== '');
 
@@ -19,6 +20,10 @@ function isNetwork(text: string): boolean {
   if (version === 0 || more.length > 0) return false;
   return bits === undefined || (/^\d{1,3}$/.test(bits) && Number(bits) <= (version === 4 ? 32 : 128));
 }
+
+
+/** Plain http only to this machine itself: what is said there proves who somebody is. */
+const isProvider = (text: string): boolean => URL.canParse(text) && (/^https:$/.test(new URL(text).protocol) || /^http:\/\/(localhost|127\.0\.0\.1|\[::1\])(:|\/|$)/.test(text));
 
 const Settings = z.object({
   PORT: Port.default(4640),
@@ -36,10 +41,16 @@ const Settings = z.object({
   MAIL_MINUTES: z.coerce.number({ error: 'a number of minutes' }).int('a whole number').min(1, '1 or more').max(10_080, '10080 or fewer').default(30),
   BOWLINE_JOBS: z.coerce.number({ error: 'a number of jobs' }).int('a whole number').min(0, '0 or more').max(16, '16 or fewer').default(1),
   BOWLINE_ORIGIN: address(/^https?:$/, 'the address in the browser, like https://bowline.example').optional(),
+  OIDC_ISSUER: z.string().refine(isProvider, 'an address like https://sign-in.orchestra.example').optional(),
+  OIDC_CLIENT_ID: z.string().optional(),
+  OIDC_CLIENT_SECRET: z.string().optional(),
+  OIDC_NAME: z.string().max(60, 'a name of 60 letters at most').optional(),
 });
 
 /** Every name of a setting in the environment. */
 export const SETTING_NAMES: readonly string[] = Object.keys(Settings.shape);
+
+type Read = z.infer<typeof Settings>;
 
 export interface Settings {
   port: number;
@@ -64,6 +75,8 @@ export interface Settings {
   demo: boolean;
   /** Letters by SMTP: where the post is, who writes, and one letter a person at most in so many minutes. Null: none are sent. */
   letters: { url: string; from: string; minutes: number } | null;
+  /** The orchestra's own sign-in, by OpenID Connect; null where there is none. */
+  identity: ProviderSettings | null;
 }
 
 /** Reads the settings, or says in one line which one is wrong and what it should be. An empty one counts as not set. */
@@ -94,5 +107,16 @@ export function readSettings(env: NodeJS.ProcessEnv, flags: string[]): Settings 
     jobs: BOWLINE_JOBS,
     demo: flags.includes('--demo'),
     letters,
+    identity: identityOf(read.data),
   };
+}
+
+function identityOf({ OIDC_ISSUER, OIDC_CLIENT_ID, OIDC_CLIENT_SECRET, OIDC_NAME, BOWLINE_ORIGIN }: Read): Settings['identity'] {
+  const needed = { OIDC_ISSUER, OIDC_CLIENT_ID, OIDC_CLIENT_SECRET };
+  const names = Object.keys(needed) as (keyof typeof needed)[];
+  const missing = names.find((name) => needed[name] === undefined);
+  if (names.every((name) => needed[name] === undefined) && OIDC_NAME === undefined) return null;
+  if (missing) throw new Unstartable(`The orchestra's own sign-in needs OIDC_ISSUER, OIDC_CLIENT_ID and OIDC_CLIENT_SECRET together: ${missing} is not set.`);
+  if (!BOWLINE_ORIGIN) throw new Unstartable('The orchestra’s own sign-in sends people back to one address: set BOWLINE_ORIGIN too, like BOWLINE_ORIGIN=https://bowline.example.');
+  return { issuer: OIDC_ISSUER!, clientId: OIDC_CLIENT_ID!, clientSecret: OIDC_CLIENT_SECRET!, name: OIDC_NAME ?? new URL(OIDC_ISSUER!).host };
 }

@@ -28,9 +28,9 @@ async function start(): Promise<void> {
   closing.check();
   const jobs = Math.max(1, settings.jobs);
   allowAtOnce(jobs);
-  const { door, ping, queue } = installation;
+  const { door, attempts, ping, queue } = installation;
   const notices = createNotices();
-  const deps: Deps = { door, hall: createHalls(installation, notices.logged), ping, notices, queue, documents, lookThrough, now: () => new Date(), origin: settings.origin, requestsPerMinute: 0, letters: null, log };
+  const deps: Deps = { door, attempts, post: null, identity: null, address: () => settings.origin ?? '', hall: createHalls(installation, notices.logged), ping, notices, queue, documents, lookThrough, now: () => new Date(), origin: settings.origin, requestsPerMinute: 0, letters: null, log };
   const worker = startWorker(deps, { atOnce: jobs, event: daybook.event });
   closing.add(() => worker.drain(PATIENCE_MS));
   daybook.event('worker ready', { jobs });

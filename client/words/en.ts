@@ -17,6 +17,7 @@ import { piece } from './piece.ts';
 import { prints } from './prints.ts';
 import { rules } from './rules.ts';
 import { season } from './season.ts';
+import { invitations, mySignIn, signIn } from './signIn.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
@@ -61,10 +62,9 @@ export const en = {
   rules,
   changed,
   stages: STAGES,
-  signIn: {
-    ask: 'Open the link the librarian gave you.',
-    coming: 'Your place is being laid out.',
-  },
+  signIn,
+  mySignIn,
+  invitations,
   pencils: { label: 'In hand', propose: 'propose', alone: 'for me alone', ink: 'ink in' },
   signs: {
     label: 'Marks',

@@ -19,7 +19,7 @@ export const GRANTS: readonly Grant[] = [
   ...granted(APP, 'select', ['ensemble']),
   // Whether an asker is still signed in is looked up with each batch; what proves it stays at the door.
   ...granted(APP, 'select (id, person_id, expires_at, revoked_at)', ['session']),
-  ...granted(DOOR, ALL, ['belonging', 'hand', 'person', 'session', 'sign_in_link']),
+  ...granted(DOOR, ALL, ['address', 'address_claim', 'attempt', 'belonging', 'hand', 'identity', 'identity_errand', 'password', 'person', 'session', 'sign_in_link']),
   ...granted(DOOR, 'select, insert, update', ['ensemble']),
   // A server says that it is not ready while the database lacks a change that it counts on.
   ...granted(DOOR, 'select (migration_name, finished_at, rolled_back_at)', ['_prisma_migrations']),

@@ -1,8 +1,11 @@
 import type * as documents from '../jobs/documents.ts';
 import type { Hall } from '../halls.ts';
 import type { lookThrough } from '../jobs/lookThrough.ts';
+import type { Post } from '../mail/post.ts';
 import type { Notices } from '../operations/notices.ts';
 import type { Queue } from '../queue/queue.ts';
+import type { IdentityProvider } from '../signIn/identityProvider.ts';
+import type { Attempts } from '../store/attempts.ts';
 import type { Daybook } from '../watch/daybook.ts';
 import type { Door } from '../store/door.ts';
 
@@ -13,6 +16,14 @@ export type Documents = typeof documents;
 export interface Deps {
   /** Who there is and how they come in. */
   door: Door;
+  /** How often something was tried, one truth for all processes. */
+  attempts: Attempts;
+  /** Null where no letters are sent. */
+  post: Pick<Post, 'send'> | null;
+  /** The orchestra's own sign-in; null where there is none. */
+  identity: IdentityProvider | null;
+  /** Of the library as it is opened in a browser, for links in letters. Never from what a request says of itself. */
+  address: () => string;
   /** What one ensemble has of its own. */
   hall: (ensemble: string) => Hall;
   /** Throws when what is kept cannot be reached now. */

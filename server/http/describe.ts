@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody } from '../../core/agreement/wire/http.ts';
+import { AddressBody, ConfirmBody, IdentityWanted, LetterWanted, PasswordBody, PasswordSignIn, ProofBody, SignInBody } from '../../core/agreement/wire/signIn.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
@@ -28,12 +29,26 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/ready', summary: 'Whether the library can be used now: it reaches its shelves and is not about to stop.' },
   { method: 'get', path: '/api/openapi.json', summary: 'This description.' },
   { method: 'post', path: '/api/sign-in', summary: 'Signs in with the token of a one-time link.', body: SignInBody },
+  { method: 'get', path: '/api/sign-in', summary: 'By which ways one can sign in here, beside a link.' },
+  { method: 'post', path: '/api/sign-in/password', summary: 'Signs in with an e-mail address and a password.', body: PasswordSignIn },
+  { method: 'post', path: '/api/sign-in/letter', summary: 'Has a link sent to an e-mail address, where it is known; the answer is the same where it is not.', body: LetterWanted },
+  { method: 'post', path: '/api/sign-in/identity', summary: 'Begins at the orchestra’s own sign-in (OpenID Connect): answers where the browser goes. With an invitation, that is accepted on the way back.', body: IdentityWanted },
+  { method: 'get', path: '/api/sign-in/identity/back', summary: 'Where the browser comes back to from the orchestra’s own sign-in.', query: { code: [], state: [], iss: [] }, answers: 'text/html' },
   { method: 'post', path: '/api/sign-out', summary: 'Ends this sign-in and its live connections.' },
   { method: 'get', path: '/api/me', summary: 'Who is signed in, and where they sit.' },
   { method: 'get', path: '/api/me/hand', summary: 'Your own hand, which nobody else can read; null where you have told nothing.' },
   { method: 'put', path: '/api/me/ensemble', summary: 'Lays another of my ensembles open.', body: LookIntoBody },
   { method: 'put', path: '/api/me/hand', summary: 'Keeps your own hand, for you alone.', body: HandBody },
   { method: 'delete', path: '/api/me/hand', summary: 'Forgets your hand.' },
+  { method: 'get', path: '/api/me/sign-in', summary: 'How you sign in, and where you are signed in.' },
+  { method: 'post', path: '/api/me/proof', summary: 'Proves by the present password that it is you; for ten minutes you may change how you sign in.', body: ProofBody },
+  { method: 'put', path: '/api/me/address', summary: 'The e-mail address you sign in with, confirmed by a letter where letters are sent; null forgets it and the password.', body: AddressBody },
+  { method: 'post', path: '/api/me/address/confirm', summary: 'Confirms an address by the token in the letter.', body: ConfirmBody },
+  { method: 'put', path: '/api/me/password', summary: 'Sets your password, or does away with it; every other sign-in of yours ends.', body: PasswordBody },
+  { method: 'post', path: '/api/me/identity', summary: 'Lets the orchestra’s own sign-in know you: answers where the browser goes.' },
+  { method: 'delete', path: '/api/me/identity', summary: 'The orchestra’s own sign-in no longer brings you in.' },
+  { method: 'delete', path: '/api/me/sessions/{session}', summary: 'Ends a sign-in of yours and its live connections.' },
+  { method: 'delete', path: '/api/me/sessions', summary: 'Ends every sign-in of yours but this one.' },
   { method: 'get', path: '/api/me/waiting', summary: 'What waits for you over all parts of your sections: votes, talk that names you, your slips, decisions since you were there.' },
   { method: 'get', path: '/api/me/letters', summary: 'Whether letters are sent here, and where yours go; nobody else can read it.' },
   { method: 'put', path: '/api/me/letters', summary: 'Has letters about what waits sent to an address, for you alone.', body: LettersBody },
@@ -84,7 +99,9 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/works/{work}/errata', summary: 'Wrong notes of the editions, apart from all bowings.', query: { form: ['json', 'csv'] } },
   { method: 'post', path: '/api/parts/{part}/errata', summary: 'Writes down a wrong note: what the edition says and what it should say.', body: NewErratumBody },
   { method: 'put', path: '/api/errata/{erratum}/settled', summary: 'Says that a wrong note was put right in the edition, or was not after all.' },
-  { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
+  { method: 'post', path: '/api/people', summary: 'Adds a person and invites them: by letter, or by a link to hand out.', body: NewPerson },
+  { method: 'get', path: '/api/invitations', summary: 'Open invitations: to whom, until when.' },
+  { method: 'delete', path: '/api/invitations/{invitation}', summary: 'Withdraws an open invitation; its link opens nothing.' },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
   { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },
   { method: 'put', path: '/api/sections/{section}/seating', summary: 'Who sits where, and who leads.', body: Seating },

@@ -1,10 +1,9 @@
+import type { SessionView, Way } from '../../core/agreement/wire/signIn.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
+import type { Known } from './known.ts';
+import type { LetterTo, Ways } from './ways.ts';
 
-/** A person wherever they play. */
-export interface Known {
-  id: string;
-  name: string;
-}
+export type { Known };
 
 export interface EnsembleName {
   id: string;
@@ -32,10 +31,42 @@ export interface LiveSession {
   only: string | null;
   /** The ensemble that lies open; null where none was chosen. */
   open: string | null;
+  begun: Date;
+  /** As last written down, a few minutes behind at most. */
+  used: Date;
+  /** When whoever is signed in last proved who they are. */
+  proven: Date;
+}
+
+/** By which way somebody comes in, on what, and when. */
+export interface Coming extends Pick<SessionView, 'browser' | 'device'> {
+  way: Way;
+  at?: Date;
+}
+
+/** A sign-in as its owner sees it in a list. */
+export interface SessionRow extends Omit<Coming, 'at'> {
+  id: string;
+  only: string | null;
+  begun: Date;
+  used: Date;
+}
+
+/** What makes a sign-in link more than one that a librarian hands out. */
+export interface LinkMore {
+  /** For somebody new. */
+  invitation: boolean;
+  /** Where it goes by letter. */
+  letter: LetterTo | null;
+}
+
+export interface UsedLink extends LinkMore {
+  person: Known;
+  ensemble: string | null;
 }
 
 /** Who there is in all ensembles, and who is signed in. Tokens arrive hashed; times come from the caller. No music is reached from here. */
-export interface Door {
+export interface Door extends Ways {
   person(id: string): Promise<Known | null>;
   /** null when the name is taken. */
   addEnsemble(name: string): Promise<EnsembleName | null>;
@@ -45,16 +76,22 @@ export interface Door {
   /** Somebody who is known comes to one more ensemble, or stands there otherwise than before. */
   join(ensemble: string, person: string, standing: Standing): Promise<void>;
   /** `ensemble`: whose librarian made it; what it opens reaches no other. Null: for all of the person's. */
-  addLink(person: string, tokenHash: Uint8Array, expires: Date, ensemble: string | null): Promise<void>;
+  addLink(person: string, tokenHash: Uint8Array, expires: Date, ensemble: string | null, more?: LinkMore): Promise<void>;
   /** Whose link it is, once: afterwards, or when it has expired, null. */
-  useLink(tokenHash: Uint8Array, now: Date): Promise<{ person: Known; ensemble: string | null } | null>;
+  useLink(tokenHash: Uint8Array, now: Date): Promise<UsedLink | null>;
   /** `only`: the one ensemble that it reaches; null: all of the person's. */
-  openSession(person: string, tokenHash: Uint8Array, expires: Date, only: string | null): Promise<string>;
+  openSession(person: string, tokenHash: Uint8Array, expires: Date, only: string | null, coming?: Coming): Promise<string>;
   /** What a person is in their ensembles now, in the order in which they came to them. */
   belongings(person: string): Promise<Belonging[]>;
   session(tokenHash: Uint8Array, now: Date): Promise<LiveSession | null>;
   /** Lays one of the person's ensembles open. */
   lookInto(session: string, ensemble: string): Promise<void>;
+  /** Writes down that it was used, and until when it holds now. */
+  touch(session: string, now: Date, expires: Date): Promise<void>;
+  /** From now on another token opens it; the one before opens nothing. `proven`: whoever is signed in proved again who they are. */
+  renew(session: string, tokenHash: Uint8Array, proven: Date | null): Promise<void>;
+  /** All that hold now, the last used first. */
+  sessions(person: string, now: Date): Promise<SessionRow[]>;
   revoke(session: string, now: Date): Promise<void>;
   /** Which of these sessions hold now. */
   live(sessions: string[], now: Date): Promise<Set<string>>;
@@ -63,3 +100,7 @@ export interface Door {
   /** Null forgets it. */
   setHand(person: string, hand: HandProfile | null): Promise<void>;
 }
+
+export const HANDED_OUT: LinkMore = { invitation: false, letter: null };
+/** Where nobody says how somebody came. */
+export const UNKNOWN: Coming = { way: 'link', browser: 'other', device: 'other' };

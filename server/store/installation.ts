@@ -1,4 +1,5 @@
 import type { Queue } from '../queue/queue.ts';
+import type { Attempts } from './attempts.ts';
 import type { Door } from './door.ts';
 import type { Store } from './store.ts';
 
@@ -7,6 +8,7 @@ export interface Installation {
   door: Door;
   /** Where the long work of all ensembles waits for its turn. */
   queue: Queue;
+  attempts: Attempts;
   /** What one ensemble keeps. Nothing of another can be reached through it, whatever is asked. */
   of(ensemble: string): Store;
   /** Does something that one server at a time may do, unless another does it now: false then. */

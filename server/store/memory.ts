@@ -1,5 +1,6 @@
 import type { Installation } from './installation.ts';
 import { createMemoryArchive } from './memoryArchive.ts';
+import { createMemoryAttempts } from './memoryAttempts.ts';
 import { createMemoryAttention } from './memoryAttention.ts';
 import { createMemoryDoor } from './memoryDoor.ts';
 import { createMemoryErrata } from './memoryErrata.ts';
@@ -20,6 +21,7 @@ export function openMemory(): Installation {
   return {
     door: createMemoryDoor(entry),
     queue,
+    attempts: createMemoryAttempts(),
     of(ensemble) {
       const { shelves } = entry.ensembles.get(ensemble) ?? entry.ensembles.none;
       const jobs = jobsOf.get(ensemble) ?? createMemoryJobs(queue, ensemble);

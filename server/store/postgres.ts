@@ -3,6 +3,7 @@ import pg from 'pg';
 import { migrationNames } from '../database/migrate.ts';
 import type { Installation } from './installation.ts';
 import { createPostgresArchive } from './postgresArchive.ts';
+import { createPostgresAttempts } from './postgresAttempts.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
 import { createPostgresDoor } from './postgresDoor.ts';
 import { createPostgresErrata } from './postgresErrata.ts';
@@ -35,6 +36,7 @@ export function openPostgres({ app, door }: Entrances): Installation {
   const doorPrisma = new PrismaClient({ adapter: new PrismaPg(doorPool) });
   return {
     door: createPostgresDoor(doorPrisma),
+    attempts: createPostgresAttempts(doorPool),
     queue,
     of: (ensemble) => storeOf(scopedPool(pool, ensemble), ensemble, queue),
     alone: (what, work) => alone(doorPool, what, work),

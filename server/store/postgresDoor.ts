@@ -1,9 +1,13 @@
 import { randomUUID } from 'node:crypto';
-import type { Door } from './door.ts';
+import { WAYS, type Way } from '../../core/agreement/wire/signIn.ts';
+import { HANDED_OUT, UNKNOWN, type Door, type SessionRow } from './door.ts';
+import { createPostgresWays, letterTo } from './postgresWays.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
 
 const NAMED = { id: true, name: true } as const;
 const BELONGINGS = { select: { librarian: true, deputy: true, ensemble: { select: NAMED } }, orderBy: [{ since: 'asc' }, { ensembleId: 'asc' }] } as const satisfies Prisma.Person$belongingsArgs;
+/** A newer server may have written a way that this one does not know. */
+const wayOf = (way: string): Way => WAYS.find((known) => known === way) ?? 'link';
 const bytes = (hash: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(hash);
 
 export function createPostgresDoor(prisma: PrismaClient): Door {
@@ -15,6 +19,8 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
     });
 
   return {
+    ...createPostgresWays(prisma, asOwner),
+
     person: (id) => prisma.person.findUnique({ where: { id }, select: NAMED }),
 
     async addEnsemble(name) {
@@ -35,31 +41,42 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       return (await prisma.person.findUnique({ where: { id }, select: { belongings: BELONGINGS } }))?.belongings ?? [];
     },
 
-    async addLink(personId, tokenHash, expiresAt, ensembleId) {
-      await prisma.signInLink.create({ data: { personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId } });
+    async addLink(personId, tokenHash, expiresAt, ensembleId, { invitation, letter } = HANDED_OUT) {
+      await prisma.signInLink.create({ data: { personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId, invitation, ...letter } });
     },
     async useLink(tokenHash, now) {
       const where = { tokenHash: bytes(tokenHash), usedAt: null, expiresAt: { gt: now } };
       // The count decides: of two that arrive together, one changes the row.
       const { count } = await prisma.signInLink.updateMany({ where, data: { usedAt: now } });
       if (!count) return null;
-      return prisma.signInLink.findUnique({ where: { tokenHash: bytes(tokenHash) }, select: { ensembleId: true, person: { select: NAMED } } }).then((link) => link && { person: link.person, ensemble: link.ensembleId });
+      const link = await prisma.signInLink.findUnique({ where: { tokenHash: bytes(tokenHash) }, include: { person: { select: NAMED } } });
+      return link && { person: link.person, ensemble: link.ensembleId, invitation: link.invitation, letter: link.address === null ? null : letterTo({ address: link.address, language: link.language ?? 'en' }) };
     },
 
-    async openSession(personId, tokenHash, expiresAt, only) {
-      const { id } = await prisma.session.create({ data: { id: randomUUID(), personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId: only, bound: only !== null } });
+    async openSession(personId, tokenHash, expiresAt, only, { at = new Date(), ...coming } = UNKNOWN) {
+      const { id } = await prisma.session.create({ data: { ...coming, id: randomUUID(), personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId: only, bound: only !== null, createdAt: at, usedAt: at, provenAt: at } });
       return id;
     },
     async session(tokenHash, now) {
-      const select = { id: true, ensembleId: true, bound: true, person: { select: { ...NAMED, belongings: BELONGINGS } } } as const;
+      const select = { id: true, ensembleId: true, bound: true, createdAt: true, usedAt: true, provenAt: true, person: { select: { ...NAMED, belongings: BELONGINGS } } } as const;
       const row = await prisma.session.findFirst({ where: { tokenHash: bytes(tokenHash), revokedAt: null, expiresAt: { gt: now } }, select });
       if (!row) return null;
       const { belongings, ...person } = row.person;
       const only = row.bound ? row.ensembleId : null;
-      return { id: row.id, person, belongings: only === null ? belongings : belongings.filter(({ ensemble }) => ensemble.id === only), only, open: row.ensembleId };
+      return { id: row.id, person, belongings: only === null ? belongings : belongings.filter(({ ensemble }) => ensemble.id === only), only, open: row.ensembleId, begun: row.createdAt, used: row.usedAt, proven: row.provenAt };
     },
     async lookInto(id, ensembleId) {
       await prisma.session.updateMany({ where: { id, bound: false }, data: { ensembleId } });
+    },
+    async touch(id, usedAt, expiresAt) {
+      await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { usedAt, expiresAt } });
+    },
+    async renew(id, tokenHash, proven) {
+      await prisma.session.updateMany({ where: { id }, data: { tokenHash: bytes(tokenHash), ...(proven ? { provenAt: proven } : {}) } });
+    },
+    async sessions(personId, now) {
+      const rows = await prisma.session.findMany({ where: { personId, revokedAt: null, expiresAt: { gt: now } }, orderBy: { usedAt: 'desc' } });
+      return rows.map((row) => ({ id: row.id, only: row.bound ? row.ensembleId : null, way: wayOf(row.way), browser: row.browser, device: row.device as SessionRow['device'], begun: row.createdAt, used: row.usedAt }));
     },
     async revoke(id, now) {
       await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });

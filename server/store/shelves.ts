@@ -8,7 +8,8 @@ import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { SeatId } from '../../core/music/seat.ts';
 import type { LettersWish } from './attention.ts';
-import type { Known } from './door.ts';
+import type { Known, LinkMore, SessionRow } from './door.ts';
+import type { Errand, LetterTo } from './ways.ts';
 import type { EarlierEdition, NewEdition } from './library.ts';
 import type { RefusedOperation, Ruling } from './partLog.ts';
 import type { Person } from './people.ts';
@@ -74,8 +75,17 @@ interface EnsembleShelves {
 /** What it holds of all ensembles together. Keys of links and sessions are hashes in hexadecimal. */
 export interface Entry {
   persons: Map<string, Known>;
-  links: Map<string, { person: string; expires: Date; used: boolean; ensemble: string | null }>;
-  sessions: Map<string, { id: string; person: string; expires: Date; revoked: boolean; open: string | null; only: string | null }>;
+  links: Map<string, LinkMore & { id: string; person: string; expires: Date; used: boolean; ensemble: string | null }>;
+  sessions: Map<string, SessionRow & { person: string; expires: Date; revoked: boolean; open: string | null; proven: Date }>;
+  ways: {
+    addresses: Map<string, LetterTo & { person: string; confirmed: boolean }>;
+    /** By person. */
+    claims: Map<string, LetterTo & { token: string; expires: Date }>;
+    /** By person. */
+    passwords: Map<string, string>;
+    identities: { person: string; issuer: string; subject: string }[];
+    errands: Map<string, Errand & { expires: Date }>;
+  };
   hands: Map<string, HandProfile>;
   ensembles: {
     open(id: string, name: string): EnsembleShelves;
@@ -95,6 +105,7 @@ export function emptyEntry(): Entry {
     links: new Map(),
     sessions: new Map(),
     hands: new Map(),
+    ways: { addresses: new Map(), claims: new Map(), passwords: new Map(), identities: [], errands: new Map() },
     ensembles: {
       get: (id) => ensembles.get(id),
       values: () => ensembles.values(),

@@ -9,7 +9,7 @@ import { light, SIZES, Touring, type Size } from './tour.ts';
 const PICTURES = process.env.BOWLINE_PICTURES;
 
 /** Screens that are laid out otherwise on glass; with BOWLINE_SCREENS=all every screen is looked at in every size. */
-const ON_GLASS = new Set(['sign-in', 'shelf', 'folder', 'stand-open', 'stand-keys', 'section', 'archive', 'revisions', 'changed', 'season']);
+const ON_GLASS = new Set(['sign-in', 'door', 'my-sign-in', 'shelf', 'folder', 'stand-open', 'stand-keys', 'section', 'archive', 'revisions', 'changed', 'season']);
 const screensAt = (size: Size) => SCREENS.filter(({ name }) => process.env.BOWLINE_SCREENS === 'all' || !['tablet', 'phone'].includes(size) || ON_GLASS.has(name));
 
 /** Colours are the same in every size. */

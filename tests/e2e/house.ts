@@ -28,19 +28,20 @@ async function freePort(): Promise<number> {
   return port;
 }
 
-/** The real server as a child process, with a database folder of its own and a free port; with or without the demo in it. */
-export async function openHouse(demo: boolean): Promise<House> {
+/** The real server as a child process, with a database folder of its own and a free port; with or without the demo in it. `settings`: more of them, by its address. */
+export async function openHouse(demo: boolean, settings: (origin: string) => Promise<Record<string, string>> = async () => ({})): Promise<House> {
   const wanted = demo ? ['principal', 'player', 'librarian'] : ['librarian'];
   if (!existsSync(join(ROOT, 'dist/client/index.html'))) throw new Error('The client is not built. Run npm run build first.');
   const folder = mkdtempSync(join(tmpdir(), 'bowline-e2e-'));
   const port = await freePort();
+  const more = await settings(`http://127.0.0.1:${port}`);
   const { DATABASE_URL: _own, ...environment } = process.env;
   const lines: string[] = [];
   const links = new Map<string, string>();
 
   function begin(): { child: ChildProcess; ended: Promise<number | null>; printing: Promise<void> } {
     const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts', ...(demo ? ['--demo'] : [])], {
-      cwd: ROOT, env: { ...environment, PORT: String(port), HOST: '127.0.0.1', BOWLINE_DATA: join(folder, 'data') }, stdio: ['ignore', 'pipe', 'pipe'],
+      cwd: ROOT, env: { ...environment, PORT: String(port), HOST: '127.0.0.1', BOWLINE_DATA: join(folder, 'data'), ...more }, stdio: ['ignore', 'pipe', 'pipe'],
     });
     const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
     const printing = new Promise<void>((resolve, reject) => {

@@ -84,6 +84,17 @@ export const SCREENS: readonly Screen[] = [
     await page.goto(`${origin}/sign-in?token=used-up`);
     await page.locator('main').waitFor();
   }),
+  screen('nobody', 'door', async ({ page, origin }) => {
+    await page.goto(`${origin}/sign-in`);
+    await page.locator('.at-the-door').waitFor();
+  }),
+  screen('librarian', 'my-sign-in', async (tour) => {
+    const { page } = tour;
+    await walk(tour, '/shelf');
+    await page.locator('[data-fold="my-sign-in"] .fold-word').click();
+    await page.locator('.signed-in-on li').first().waitFor();
+    await page.locator('.my-sign-in').scrollIntoViewIfNeeded();
+  }),
   screen('librarian', 'shelf', async (tour) => {
     const { page } = tour;
     await walk(tour, '/shelf');

@@ -53,7 +53,7 @@ export async function openHouse(store: OneEnsemble, more: Partial<Deps> = {}, op
   const authority = createAuthority(store, notices.logged);
   const others = createHalls(store.installation, notices.logged);
   const hall = (id: string): Hall => (id === ensemble ? { ensemble, store, authority } : others(id));
-  const deps: Deps = { door, hall, ping: () => store.installation.ping(), notices, queue: store.installation.queue, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
+  const deps: Deps = { door, attempts: store.installation.attempts, post: null, identity: null, address: () => 'http://localhost', hall, ping: () => store.installation.ping(), notices, queue: store.installation.queue, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 100_000, letters: null, log, ...more };
   const app = await buildApp(deps, options);
   await app.ready();
   const worker = startWorker(deps, { atOnce: 1 });
@@ -81,12 +81,17 @@ export const linkFor = (house: House, person: { id: string }): Promise<string> =
 export const tokenOf = (link: string): string => new URL(link).searchParams.get('token')!;
 
 function visit(app: FastifyInstance, start: string): Visitor {
-  let cookie = start;
+  const jar = new Map(start ? [start.split('=') as [string, string]] : []);
+  const kept = () => [...jar].map(([name, value]) => `${name}=${value}`).join('; ');
   async function send(method: 'GET' | 'POST' | 'PUT' | 'DELETE', url: string, payload: Buffer | string | undefined, headers: Record<string, string>): Promise<Reply> {
     const origin = method === 'GET' ? {} : { origin: 'http://localhost' };
-    const reply = await app.inject({ method, url, ...(payload === undefined ? {} : { payload }), headers: { host: 'localhost', cookie, ...origin, ...headers } });
+    const reply = await app.inject({ method, url, ...(payload === undefined ? {} : { payload }), headers: { host: 'localhost', cookie: kept(), ...origin, ...headers } });
     const set = reply.headers['set-cookie'];
-    if (set !== undefined) cookie = String(set).split(';')[0]!;
+    for (const one of set === undefined ? [] : [set].flat()) {
+      const [name = '', value = ''] = String(one).split(';')[0]!.split('=');
+      if (value) jar.set(name, value);
+      else jar.delete(name);
+    }
     const json: unknown = String(reply.headers['content-type']).startsWith('application/json') ? reply.json() : undefined;
     return { status: reply.statusCode, headers: reply.headers, text: reply.body, raw: reply.rawPayload, json };
   }
@@ -103,6 +108,6 @@ function visit(app: FastifyInstance, start: string): Visitor {
     remove: (path) => send('DELETE', path, undefined, {}),
     upload: (path, content, fileName = 'harbour.musicxml') => sendFiles(path, [[fileName, content]], {}),
     begin: (path, files) => sendFiles(path, Object.entries(files), { prefer: 'respond-async' }),
-    cookie: () => cookie,
+    cookie: kept,
   };
 }

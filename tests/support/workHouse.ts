@@ -7,7 +7,7 @@ import { fakeDocuments } from './fakeDocuments.ts';
 
 /** What a worker needs, on an installation that is open already. */
 export function workHouse(installation: Installation, more: Partial<Deps> = {}): Deps {
-  const { door, ping, queue } = installation;
+  const { door, attempts, ping, queue } = installation;
   const notices = createNotices();
-  return { door, hall: createHalls(installation, notices.logged), ping, notices, queue, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 0, letters: null, log: () => {}, ...more };
+  return { door, attempts, post: null, identity: null, address: () => 'http://localhost', hall: createHalls(installation, notices.logged), ping, notices, queue, documents: fakeDocuments, lookThrough, now: () => new Date(), origin: null, requestsPerMinute: 0, letters: null, log: () => {}, ...more };
 }

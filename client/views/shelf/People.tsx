@@ -1,23 +1,40 @@
 import { useState, type FormEvent, type ReactNode } from 'react';
 import type { Shelf } from '../../../core/agreement/wire/http.ts';
-import { addPerson, linkFor } from '../../library/shelf.ts';
+import { addPerson, fetchInvitations, linkFor } from '../../library/shelf.ts';
+import { inWords } from '../../library/signIn.ts';
+import { useLoaded } from '../../library/useLoaded.ts';
 import { Tick } from '../../ui/Tick.tsx';
+import { languageNow } from '../../words/language.ts';
 import { words } from '../../words/words.ts';
+import { Invitations } from './Invitations.tsx';
 import type { Act } from './NewProgramme.tsx';
 import { SignInLink } from './SignInLink.tsx';
 
 /** Everybody who may sign in, with a link for each. */
 export function People({ people, act }: { people: Shelf['people']; act: Act }): ReactNode {
+  const { value: invited, again } = useLoaded('invitations', fetchInvitations);
   const [given, setGiven] = useState<{ name: string; link: string } | null>(null);
+  const change: Act = (work) =>
+    act(async () => {
+      try {
+        return await work();
+      } catch (fault) {
+        throw inWords(fault);
+      } finally {
+        again();
+      }
+    });
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = event.currentTarget;
     const said = new FormData(form);
     const name = String(said.get('name') ?? '').trim();
-    void act(async () => {
-      const { link } = await addPerson(name, said.get('librarian') === 'on');
-      setGiven({ name, link });
+    const address = String(said.get('address') ?? '').trim();
+    void change(async () => {
+      const { link } = await addPerson(name, said.get('librarian') === 'on', address ? { address, language: languageNow() } : undefined);
+      setGiven(link === null ? null : { name, link });
       form.reset();
+      return link === null ? words.invitations.sent(name, address) : null;
     });
   };
   const give = (id: string, name: string) =>
@@ -43,9 +60,16 @@ export function People({ people, act }: { people: Shelf['people']; act: Act }): 
           <span>{words.shelf.addPerson}</span>
           <input name="name" required maxLength={80} placeholder={words.shelf.personName} />
         </label>
+        {invited?.letters ? (
+          <label>
+            <span>{words.invitations.address}</span>
+            <input name="address" type="email" maxLength={200} autoComplete="off" />
+          </label>
+        ) : null}
         <Tick name="librarian">{words.shelf.isLibrarian}</Tick>
         <button type="submit">{words.shelf.add2}</button>
       </form>
+      <Invitations open={invited?.invitations ?? []} act={change} />
     </section>
   );
 }

@@ -15,6 +15,7 @@ import { WaitingList } from '../waiting/WaitingList.tsx';
 import { Languages } from './Languages.tsx';
 import { Letters } from './Letters.tsx';
 import { MyHand } from './MyHand.tsx';
+import { MySignIn } from './MySignIn.tsx';
 import { ProgrammeRow } from './ProgrammeRow.tsx';
 import { ShelfTools } from './ShelfTools.tsx';
 
@@ -50,6 +51,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
             {waiting ? <WaitingList parts={waiting.parts} /> : null}
             <MyHand act={act} />
             <Letters act={act} />
+            <MySignIn act={act} />
             {librarian ? (
               <Suspense>
                 <Librarian shelf={value.shelf} act={act} />

@@ -23,6 +23,7 @@ import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { invitations, mySignIn, signIn } from './signIn.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
@@ -64,10 +65,9 @@ export const de = {
   rules,
   changed,
   stages: STAGES,
-  signIn: {
-    ask: 'Öffnen Sie den Link, den Ihnen die Bibliothek gegeben hat.',
-    coming: 'Ihr Platz wird eingerichtet.',
-  },
+  signIn,
+  mySignIn,
+  invitations,
   pencils: { label: 'In der Hand', propose: 'vorschlagen', alone: 'nur für mich', ink: 'festschreiben' },
   signs,
   seat: {

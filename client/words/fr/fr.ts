@@ -23,6 +23,7 @@ import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { invitations, mySignIn, signIn } from './signIn.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
@@ -64,10 +65,9 @@ export const fr = {
   rules,
   changed,
   stages: STAGES,
-  signIn: {
-    ask: 'Ouvrez le lien que le bibliothécaire vous a donné.',
-    coming: 'On prépare votre place.',
-  },
+  signIn,
+  mySignIn,
+  invitations,
   pencils: { label: 'En main', propose: 'proposer', alone: 'pour moi seul', ink: 'fixer à l’encre' },
   signs,
   seat: {

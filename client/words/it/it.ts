@@ -23,6 +23,7 @@ import { rulePages } from './rulePages.ts';
 import { rules } from './rules.ts';
 import { hand, settled } from './settled.ts';
 import { line, offers, signs, slip, stand } from './stand.ts';
+import { invitations, mySignIn, signIn } from './signIn.ts';
 import { spoken } from './spoken.ts';
 import { touch } from './touch.ts';
 import { elsewhere, letters, named, notices, run, waits } from './together.ts';
@@ -64,10 +65,9 @@ export const it = {
   rules,
   changed,
   stages: STAGES,
-  signIn: {
-    ask: 'Apra il collegamento che Le ha dato l’archivista.',
-    coming: 'Si prepara il Suo posto.',
-  },
+  signIn,
+  mySignIn,
+  invitations,
   pencils: { label: 'In mano', propose: 'proporre', alone: 'solo per me', ink: 'fissare a penna' },
   signs,
   seat: {

@@ -8,6 +8,7 @@ import type { Role } from '../people.ts';
 import type { AgreementState, Stage } from '../state.ts';
 import type { Waiting } from '../waiting/waitsFor.ts';
 import type { ProgrammeBody, ProgrammeSeating } from './programme.ts';
+import { LetterLanguage } from './signIn.ts';
 
 /** Section settings that the checker reads; all have defaults in core/check/settings.ts. */
 export type SectionSettings = Record<string, unknown>;
@@ -151,7 +152,7 @@ export const HandBody = z.strictObject({ factor: z.number().min(0.8).max(1.1), s
 
 export const SeenBody = z.strictObject({ seq: z.int().nonnegative().max(2 ** 31 - 1) });
 /** Where letters go, and in which language they speak. */
-export const LettersBody = z.strictObject({ address: z.email().max(200), language: z.enum(['en', 'de', 'fr', 'it']) });
+export const LettersBody = z.strictObject({ address: z.email().max(200), language: LetterLanguage });
 
 /** GET, PUT and DELETE /api/me/letters. `minutes`: one letter at most in so many; null where this library sends none. */
 export interface LettersView {
@@ -159,8 +160,13 @@ export interface LettersView {
   wish: z.infer<typeof LettersBody> | null;
 }
 
-export const SignInBody = z.strictObject({ token: z.string().min(20).max(200) });
-export const NewPerson = z.strictObject({ name: z.string().trim().min(1).max(80), librarian: z.boolean().default(false), deputy: z.boolean().default(false) });
+export const NewPerson = z.strictObject({
+  name: z.string().trim().min(1).max(80),
+  librarian: z.boolean().default(false),
+  deputy: z.boolean().default(false),
+  /** Where the invitation goes; without it the librarian hands it out. */
+  letter: z.strictObject({ address: z.email().max(200), language: LetterLanguage }).optional(),
+});
 /** PUT /api/me/ensemble: which of my ensembles lies open. */
 export const LookIntoBody = z.strictObject({ ensemble: z.string().min(1).max(64) });
 export const NewSection = z.strictObject({ name: z.string().trim().min(1).max(60), instrument: z.enum(['violin', 'viola', 'cello', 'double-bass']) });

@@ -1,12 +1,19 @@
-import type { FastifyInstance } from 'fastify';
-import { LookIntoBody, SignInBody, type Me } from '../../../core/agreement/wire/http.ts';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { LookIntoBody, type Me } from '../../../core/agreement/wire/http.ts';
+import { LetterWanted, PasswordSignIn, SignInBody, type WaysIn } from '../../../core/agreement/wire/signIn.ts';
+import { linkLetter } from '../../mail/signInLetters.ts';
 import type { LiveSession } from '../../store/door.ts';
+import { wentWell } from '../../signIn/limits.ts';
+import { isPassword } from '../../signIn/passwords.ts';
 import type { Deps } from '../deps.ts';
 import { read } from '../input.ts';
 import { openReach } from '../reach.ts';
-import { cookieName, findSession, forgetCookie, openSession, someone } from '../session.ts';
-import { hashOf } from '../tokens.ts';
+import { cookieName, endSession, forgetCookie, openSession, someone } from '../session.ts';
+import { hashOf, LETTER_MINUTES, makeAskedLink } from '../tokens.ts';
 import { notFound, trouble } from '../trouble.ts';
+import { busy, count, waysOf } from '../waysIn.ts';
+
+const NO_MATCH = trouble(401, 'NO_MATCH', 'This address and this password do not go together. Look at both, or have a link sent to you, or ask the librarian for one.');
 
 export function signInRoutes(app: FastifyInstance, deps: Deps): void {
   const { door } = deps;
@@ -17,26 +24,61 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
     return { ...person, ensemble: ensembles.find(({ id }) => id === hall.ensemble)!, ensembles, memberships: await hall.store.people.memberships(person.id) };
   }
 
-  async function end(token: string | undefined): Promise<void> {
-    const session = await findSession(deps, token);
-    if (!session) return;
-    await door.revoke(session.id, deps.now());
-    deps.notices.signedOut(session.id);
-  }
+  app.get('/api/sign-in', async (): Promise<WaysIn> => waysOf(deps));
 
   app.post('/api/sign-in', { config: { rateLimit: { max: Math.min(60, deps.requestsPerMinute), keyGenerator: ({ ip }) => ip } } }, async (request, reply) => {
     const { token } = read(SignInBody, request.body);
-    const link = await door.useLink(hashOf(token), deps.now());
+    const now = deps.now();
+    const link = await door.useLink(hashOf(token), now);
     if (!link) throw trouble(410, 'LINK_USED', 'This sign-in link was used before or is too old. Ask the librarian for a new one.');
-    // A new token at every sign-in; the one this browser had before ends.
-    await end(request.cookies[cookieName(deps.origin)]);
-    const { person, ensemble } = link;
-    await openSession(deps, reply, person.id, ensemble);
-    return me({ person, belongings: (await door.belongings(person.id)).filter((one) => ensemble === null || one.ensemble.id === ensemble), open: ensemble });
+    const { person, invitation, letter } = link;
+    // Nobody but the owner of the address has seen an invitation that went there: it is theirs, and so is all they come to later.
+    const theirs = invitation && letter !== null && (await door.address(person.id)) === null && (await door.setAddress(person.id, letter, now));
+    const only = theirs ? null : link.ensemble;
+    await openSession(deps, request, reply, person.id, only, invitation ? 'invitation' : link.ensemble === null ? 'letter' : 'link');
+    return me({ person, belongings: (await door.belongings(person.id)).filter((one) => only === null || one.ensemble.id === only), open: only });
   });
 
+  app.post('/api/sign-in/password', async (request, reply) => {
+    const { address: typed, password } = read(PasswordSignIn, request.body);
+    const address = typed.toLowerCase();
+    await count(deps, 'passwordFromNetwork', request.ip);
+    await count(deps, 'passwordForAddress', address);
+    const found = await door.whoseAddress(address);
+    // Asked in any case, so that an address that is not known takes as long.
+    const kept = await door.password(found?.person.id ?? '');
+    const same = await isPassword(password, kept);
+    if (same === null) throw busy();
+    if (!same || !found) throw NO_MATCH;
+    await wentWell(deps.attempts, 'passwordForAddress', address);
+    return come(request, reply, found.person);
+  });
+
+  async function come(request: FastifyRequest, reply: FastifyReply, person: LiveSession['person']): Promise<Me> {
+    await openSession(deps, request, reply, person.id, null, 'password');
+    return me({ person, belongings: await door.belongings(person.id), open: null });
+  }
+
+  app.post('/api/sign-in/letter', async (request, reply) => {
+    const address = read(LetterWanted, request.body).address.toLowerCase();
+    const { post } = deps;
+    if (!post) throw trouble(404, 'NO_LETTERS', 'This library sends no letters. Ask the librarian for a link.');
+    await count(deps, 'letterFromNetwork', request.ip);
+    await count(deps, 'letterToAddress', address);
+    // Looked up and sent after the answer, which is the same and as quick for an address that nobody knows.
+    void sendLink(address, post).catch((reason: unknown) => deps.log('A link to sign in was not taken by the post.', reason));
+    return reply.code(202).send({ minutes: LETTER_MINUTES });
+  });
+
+  async function sendLink(address: string, post: NonNullable<Deps['post']>): Promise<void> {
+    const found = await door.whoseAddress(address);
+    if (!found?.to.confirmed) return;
+    const link = await makeAskedLink(door, deps.address(), found.person.id, deps.now());
+    await post.send({ to: found.to.address, ...linkLetter(found.to.language, found.person.name, link, LETTER_MINUTES) });
+  }
+
   app.post('/api/sign-out', async (request, reply) => {
-    await end(request.cookies[cookieName(deps.origin)]);
+    await endSession(deps, request.cookies[cookieName(deps.origin)]);
     forgetCookie(deps, reply);
     return { signedOut: true };
   });

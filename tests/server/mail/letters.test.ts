@@ -1,38 +1,11 @@
-import { SMTPServer } from 'smtp-server';
-import type { AddressInfo } from 'node:net';
 import { randomUUID } from 'node:crypto';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openPost, type Post } from '../../../server/mail/post.ts';
 import { goRound } from '../../../server/mail/round.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
+import { decoded, Letterbox } from '../../support/letterbox.ts';
 import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
 import { inMemory } from '../../support/oneEnsemble.ts';
-
-/** A real SMTP server on a free port that keeps every letter, unless it is told to refuse. */
-class Letterbox {
-  readonly letters: { to: string[]; text: string }[] = [];
-  refusing = false;
-  #server = new SMTPServer({
-    authOptional: true,
-    disabledCommands: ['STARTTLS'],
-    onData: (stream, session, done) => {
-      const pieces: Buffer[] = [];
-      stream.on('data', (piece: Buffer) => pieces.push(piece));
-      stream.on('end', () => {
-        if (this.refusing) return done(new Error('The box is full'));
-        this.letters.push({ to: session.envelope.rcptTo.map(({ address }) => address), text: Buffer.concat(pieces).toString('utf8') });
-        return done();
-      });
-    },
-  });
-  async open(): Promise<string> {
-    await new Promise<void>((resolve) => this.#server.listen(0, '127.0.0.1', resolve));
-    return `smtp://127.0.0.1:${(this.#server.server.address() as AddressInfo).port}`;
-  }
-  close(): Promise<void> {
-    return new Promise((resolve) => this.#server.close(() => resolve()));
-  }
-}
 
 const box = new Letterbox();
 let url: string;
@@ -154,11 +127,3 @@ describe('what waits, asked for over all parts', () => {
     expect((await player.put('/api/parts/gone/seen', { seq: 1 })).status).toBe(404);
   });
 });
-
-/** Headers and body as they are read: quoted-printable and base64 undone, encoded words too. */
-function decoded(raw: string): string {
-  const [head = '', ...body] = raw.split(/\r\n\r\n/);
-  const text = body.join('\n\n');
-  const quoted = (one: string) => Buffer.from(one.replace(/=\r?\n/g, '').replace(/=([0-9A-F]{2})/g, (_, byte: string) => String.fromCharCode(parseInt(byte, 16))), 'latin1').toString('utf8');
-  return `${head}\n\n${/base64/i.test(head) ? Buffer.from(text, 'base64').toString('utf8') : /quoted-printable/i.test(head) ? quoted(text) : text}`;
-}

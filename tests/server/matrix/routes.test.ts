@@ -60,8 +60,8 @@ describe('every route, for everybody, in their own ensemble and another', () => 
   it.each(cells)('$route for $actor: $expected', async ({ row, actor, expected }) => {
     const visitor = await at.as(actor);
     const reply = await patiently(() => row.ask(visitor, at));
-    // A wrong link is refused as such whoever brings it; a look that nobody has made is not kept, also for whoever may ask for it.
-    const own = ['LINK_USED', 'NOT_LOOKED_THROUGH'].includes((reply.json as { code?: string } | undefined)?.code ?? '');
+    // A wrong link or password is refused as such whoever brings it; somebody by a librarian's link changes no way of their own; a look that nobody has made is not kept, also for whoever may ask for it.
+    const own = ['LINK_USED', 'NO_MATCH', 'NOT_THE_PASSWORD', 'BY_LINK', 'PROVE_FIRST', 'NOT_LOOKED_THROUGH'].includes((reply.json as { code?: string } | undefined)?.code ?? '');
     const missing = row === ROUTES['delete /api/programmes/*/sections/*/seating'] && expected === 'through';
     expect(own || (missing && reply.status === 404) ? 'through' : seen(reply)).toBe(expected);
   });

@@ -30,6 +30,12 @@ async function anImport(at: TwoEnsembles): Promise<string> {
   return ((await librarian.begin(`/api/programmes/${at.laid.programme}/works`, { 'reed.musicxml': 'Violin I:4' })).json as { id: string }).id;
 }
 
+async function anInvitation(at: TwoEnsembles): Promise<string> {
+  const librarian = await at.as('librarian');
+  await librarian.post('/api/people', { name: 'Tora Uhl' });
+  return ((await librarian.get('/api/invitations')).json as { invitations: { id: string }[] }).invitations[0]!.id;
+}
+
 /** Every route there is, by its method and place; a test holds this table against the app's own list. */
 export const ROUTES: Record<string, Row> = {
   'get /api/health': { access: 'anyone', ask: (by) => by.get('/api/health') },
@@ -37,10 +43,24 @@ export const ROUTES: Record<string, Row> = {
   'get /api/openapi.json': { access: 'anyone', ask: (by) => by.get('/api/openapi.json') },
   'get /api/archive.schema.json': { access: 'anyone', ask: (by) => by.get('/api/archive.schema.json') },
   'post /api/sign-in': { access: 'anyone', ask: (by) => by.post('/api/sign-in', { token: 'x'.repeat(43) }) },
+  'get /api/sign-in': { access: 'anyone', ask: (by) => by.get('/api/sign-in') },
+  'post /api/sign-in/password': { access: 'anyone', ask: (by) => by.post('/api/sign-in/password', { address: `${randomUUID()}@varnholm.example`, password: 'anything' }) },
+  'post /api/sign-in/letter': { access: 'anyone', ask: (by) => by.post('/api/sign-in/letter', { address: 'ada@varnholm.example' }) },
+  'post /api/sign-in/identity': { access: 'anyone', ask: (by) => by.post('/api/sign-in/identity', {}) },
+  'get /api/sign-in/identity/back': { access: 'anyone', ask: (by) => by.get('/api/sign-in/identity/back?code=c&state=s') },
   'post /api/sign-out': { access: 'anyone', ask: (by) => by.post('/api/sign-out') },
 
   'get /api/me': { access: 'oneself', ask: (by) => by.get('/api/me') },
   'put /api/me/ensemble': { access: 'oneself', ask: async (by) => by.put('/api/me/ensemble', { ensemble: (await by.get('/api/me')).json?.ensemble?.id ?? 'none' }) },
+  'get /api/me/sign-in': { access: 'oneself', ask: (by) => by.get('/api/me/sign-in') },
+  'post /api/me/proof': { access: 'oneself', ask: (by) => by.post('/api/me/proof', { password: 'anything' }) },
+  'put /api/me/address': { access: 'oneself', ask: (by) => by.put('/api/me/address', { address: `${randomUUID()}@varnholm.example`, language: 'en' }) },
+  'post /api/me/address/confirm': { access: 'oneself', ask: (by) => by.post('/api/me/address/confirm', { token: 'x'.repeat(43) }) },
+  'put /api/me/password': { access: 'oneself', ask: (by) => by.put('/api/me/password', { password: 'short' }) },
+  'post /api/me/identity': { access: 'oneself', ask: (by) => by.post('/api/me/identity', {}) },
+  'delete /api/me/identity': { access: 'oneself', ask: (by) => by.remove('/api/me/identity') },
+  'delete /api/me/sessions': { access: 'oneself', ask: (by) => by.remove('/api/me/sessions') },
+  'delete /api/me/sessions/*': { access: 'oneself', ask: async (by) => by.remove(`/api/me/sessions/${(await by.get('/api/me/sign-in')).json?.sessions?.[0]?.id ?? 'none'}`) },
   'get /api/me/hand': { access: 'oneself', ask: (by) => by.get('/api/me/hand') },
   'put /api/me/hand': { access: 'oneself', ask: (by) => by.put('/api/me/hand', { factor: 0.9, shortFourth: true }) },
   'delete /api/me/hand': { access: 'oneself', ask: (by) => by.remove('/api/me/hand') },
@@ -58,6 +78,8 @@ export const ROUTES: Record<string, Row> = {
   'delete /api/imports/*': { access: 'keeping', ofNoProgramme: true, ask: async (by, at) => by.remove(`/api/imports/${await anImport(at)}`) },
   'post /api/people': { access: 'keeper', ask: (by) => by.post('/api/people', { name: 'Tora Uhl' }) },
   'post /api/people/*/link': { access: 'keeper', foreignNotThere: true, ask: (by, { laid }) => by.post(`/api/people/${laid.guest.id}/link`) },
+  'get /api/invitations': { access: 'keeper', ask: (by) => by.get('/api/invitations') },
+  'delete /api/invitations/*': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.remove(`/api/invitations/${await anInvitation(at)}`) },
   'post /api/sections': { access: 'keeper', ask: (by) => by.post('/api/sections', { name: `Cellos ${randomUUID()}`, instrument: 'cello' }) },
   'post /api/programmes': { access: 'keeper', ask: (by) => by.post('/api/programmes', { ...programme, title: 'Autumn' }) },
 

@@ -36,7 +36,7 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       const token = hash();
       await store.door.addLink(it1.player.id, token, LATER, null);
       const answers = await Promise.all([store.door.useLink(token, NOW), store.door.useLink(token, NOW)]);
-      expect(answers.filter(Boolean)).toEqual([{ person: known(it1.player), ensemble: null }]);
+      expect(answers.filter(Boolean)).toEqual([{ person: known(it1.player), ensemble: null, invitation: false, letter: null }]);
       expect(await store.door.useLink(token, NOW)).toBeNull();
     });
 
@@ -48,8 +48,8 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
 
     it('a session holds until it is revoked or its time is over', async () => {
       const token = hash();
-      const id = await store.door.openSession(it1.player.id, token, LATER, null);
-      expect(await store.door.session(token, NOW)).toEqual({ id, person: known(it1.player), belongings: [{ ensemble: { id: store.ensemble, name: 'Varnholm Strings' }, librarian: false, deputy: false }], only: null, open: null });
+      const id = await store.door.openSession(it1.player.id, token, LATER, null, { way: 'link', browser: 'Firefox', device: 'tablet', at: NOW });
+      expect(await store.door.session(token, NOW)).toEqual({ begun: NOW, used: NOW, proven: NOW, id, person: known(it1.player), belongings: [{ ensemble: { id: store.ensemble, name: 'Varnholm Strings' }, librarian: false, deputy: false }], only: null, open: null });
       expect(await store.door.session(token, new Date('2027-01-01'))).toBeNull();
       await store.door.revoke(id, NOW);
       expect(await store.door.session(token, NOW)).toBeNull();

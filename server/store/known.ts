@@ -1,0 +1,5 @@
+/** A person wherever they play. */
+export interface Known {
+  id: string;
+  name: string;
+}
