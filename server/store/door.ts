@@ -1,3 +1,4 @@
+import type { DoorNews } from './trail.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 
 /** A person wherever they play. */
@@ -58,6 +59,11 @@ export interface Door {
   revoke(session: string, now: Date): Promise<void>;
   /** Which of these sessions hold now. */
   live(sessions: string[], now: Date): Promise<Set<string>>;
+  /**
+   * Tells what happened to a person at the door in every ensemble of theirs, or in the one it is about (`only`). What this store does itself is told in its own
+   * transaction (`tellAtDoor` in tell.ts); this is for what is not the store's, such as a sign-in that failed.
+   */
+  tell(person: string, news: DoorNews, only?: string | null): Promise<void>;
   /** A player's own hand, for that player alone; null where they have told nothing. */
   hand(person: string): Promise<HandProfile | null>;
   /** Null forgets it. */

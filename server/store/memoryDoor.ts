@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Belonging, Door } from './door.ts';
+import { rowOf } from './memoryTrail.ts';
 import { hex, type Entry } from './shelves.ts';
 
 /** Nothing awaits between reading and writing, so one call is one step for everybody else. */
@@ -60,6 +61,14 @@ export function createMemoryDoor({ persons, ensembles, links, sessions, hands }:
       for (const session of sessions.values()) if (session.id === id) session.revoked = true;
     },
     live: async (ids, now) => new Set([...sessions.values()].filter((session) => ids.includes(session.id) && holds(session, now)).map(({ id }) => id)),
+
+    async tell(id, { kind, by, facts }, only = null) {
+      const person = persons.get(id);
+      if (!person) return;
+      for (const ensemble of ensembles.values()) {
+        if (ensemble.shelves.people.has(id) && (only === null || ensemble.id === only)) ensemble.shelves.trail.push(rowOf({ kind, about: person, facts: facts ?? {} }, by === undefined ? person : by));
+      }
+    },
 
     hand: async (person) => hands.get(person) ?? null,
     async setHand(person, hand) {

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Door } from './door.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
+import { tellAtDoor } from './tell.ts';
 
 const NAMED = { id: true, name: true } as const;
 const BELONGINGS = { select: { librarian: true, deputy: true, ensemble: { select: NAMED } }, orderBy: [{ since: 'asc' }, { ensembleId: 'asc' }] } as const satisfies Prisma.Person$belongingsArgs;
@@ -67,6 +68,11 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
     async live(sessions, now) {
       const rows = await prisma.session.findMany({ where: { id: { in: sessions }, revokedAt: null, expiresAt: { gt: now } }, select: { id: true } });
       return new Set(rows.map(({ id }) => id));
+    },
+
+    async tell(id, news, only) {
+      const person = await prisma.person.findUnique({ where: { id }, select: NAMED });
+      if (person) await tellAtDoor(prisma, person, news, only);
     },
 
     hand: (personId) => asOwner(personId, (tx) => tx.hand.findUnique({ where: { personId }, select: { factor: true, shortFourth: true } })),

@@ -3,6 +3,7 @@ import type { AgreementState } from '../../core/agreement/state.ts';
 import type { ErratumView } from '../../core/archive/erratum.ts';
 import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { SectionSettings } from '../../core/agreement/wire/http.ts';
+import type { TrailRow } from '../../core/agreement/wire/trail.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
@@ -47,6 +48,8 @@ export interface Shelves {
   refused: Map<string, RefusedOperation>;
   kept: Map<string, KeptSet>;
   errata: Map<string, ErratumView & { work: string }>;
+  /** In the order it was told. */
+  trail: TrailRow[];
 }
 
 const emptyShelves = (letters: Letters): Shelves => ({
@@ -63,6 +66,7 @@ const emptyShelves = (letters: Letters): Shelves => ({
   refused: new Map(),
   kept: new Map(),
   errata: new Map(),
+  trail: [],
 });
 
 interface EnsembleShelves {
