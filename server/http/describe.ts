@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, EnsembleBody, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody, StandingBody } from '../../core/agreement/wire/http.ts';
+import { TRAIL_KINDS } from '../../core/agreement/wire/trail.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
@@ -85,6 +86,12 @@ const ROUTES: Route[] = [
   { method: 'post', path: '/api/parts/{part}/errata', summary: 'Writes down a wrong note: what the edition says and what it should say.', body: NewErratumBody },
   { method: 'put', path: '/api/errata/{erratum}/settled', summary: 'Says that a wrong note was put right in the edition, or was not after all.' },
   { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
+  { method: 'get', path: '/api/people/gone', summary: 'Who has left the ensemble.' },
+  { method: 'put', path: '/api/people/{person}/standing', summary: 'Gives or takes the librarian’s work; makes a deputy a member or a member a deputy.', body: StandingBody },
+  { method: 'delete', path: '/api/people/{person}', summary: 'Somebody leaves the ensemble: their seats are free and they reach nothing more; what they did keeps their name.', query: { myself: [] } },
+  { method: 'post', path: '/api/people/{person}/back', summary: 'Somebody who had left is here again, as themselves.', body: StandingBody },
+  { method: 'put', path: '/api/ensemble', summary: 'Gives the ensemble that lies open another name.', body: EnsembleBody },
+  { method: 'get', path: '/api/trail', summary: 'What was done in the ensemble, the last first: all of it for the librarian, what is about their section and its people for a principal.', query: { person: [], kind: [...TRAIL_KINDS], before: [] } },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
   { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },
   { method: 'put', path: '/api/sections/{section}/seating', summary: 'Who sits where, and who leads.', body: Seating },

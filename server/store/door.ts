@@ -1,4 +1,4 @@
-import type { DoorNews } from './trail.ts';
+import type { By, DoorNews } from './trail.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 
 /** A person wherever they play. */
@@ -42,7 +42,7 @@ export interface Door {
   addEnsemble(name: string): Promise<EnsembleName | null>;
   ensembles(): Promise<EnsembleName[]>;
   /** False when the name is taken or there is no such ensemble. */
-  nameEnsemble(id: string, name: string): Promise<boolean>;
+  nameEnsemble(id: string, name: string, by?: By): Promise<boolean>;
   /** Somebody who is known comes to one more ensemble, or stands there otherwise than before. */
   join(ensemble: string, person: string, standing: Standing): Promise<void>;
   /** `ensemble`: whose librarian made it; what it opens reaches no other. Null: for all of the person's. */
@@ -53,10 +53,14 @@ export interface Door {
   openSession(person: string, tokenHash: Uint8Array, expires: Date, only: string | null): Promise<string>;
   /** What a person is in their ensembles now, in the order in which they came to them. */
   belongings(person: string): Promise<Belonging[]>;
+  /** The same for many at once. */
+  belongingsOf(people: readonly string[]): Promise<Map<string, Belonging[]>>;
   session(tokenHash: Uint8Array, now: Date): Promise<LiveSession | null>;
   /** Lays one of the person's ensembles open. */
   lookInto(session: string, ensemble: string): Promise<void>;
   revoke(session: string, now: Date): Promise<void>;
+  /** Links of an ensemble for somebody are void, and what they opened ends: the sessions that it ended. */
+  shut(ensemble: string, person: string, now: Date): Promise<string[]>;
   /** Which of these sessions hold now. */
   live(sessions: string[], now: Date): Promise<Set<string>>;
   /**

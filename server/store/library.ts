@@ -2,6 +2,7 @@ import type { ProgrammeView, Settled, WorkView } from '../../core/agreement/wire
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { Ending } from './jobs.ts';
+import type { By } from './trail.ts';
 
 export interface NewEdition {
   bytes: Uint8Array;
@@ -47,10 +48,11 @@ export interface EarlierEdition {
   settled: Record<string, Settled>;
 }
 
+/** What is done is told in the trail: by `by`, or by whoever brought the edition. */
 export interface Library {
-  addProgramme(programme: ProgrammeBody): Promise<ProgrammeView>;
+  addProgramme(programme: ProgrammeBody, by?: By): Promise<ProgrammeView>;
   /** False when there is no such programme. */
-  setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
+  setProgramme(id: string, programme: ProgrammeBody, by?: By): Promise<boolean>;
   programme(id: string): Promise<ProgrammeView | null>;
   programmes(): Promise<ProgrammeView[]>;
   /** All or nothing, further files of the same work too. null when there is no such programme. `ending`: the job it is done for ends in the same transaction, told the work's id. */
@@ -74,5 +76,5 @@ export interface Library {
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;
   /** Puts a part on the stands of a section; it is for their instrument then. */
-  assign(part: string, section: string | null): Promise<boolean>;
+  assign(part: string, section: string | null, by?: By): Promise<boolean>;
 }

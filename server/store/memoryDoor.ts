@@ -21,10 +21,11 @@ export function createMemoryDoor({ persons, ensembles, links, sessions, hands }:
       return { id, name };
     },
     ensembles: async () => [...ensembles.values()].map(({ id, name }) => ({ id, name })),
-    async nameEnsemble(id, name) {
+    async nameEnsemble(id, name, by = null) {
       const ensemble = ensembles.get(id);
       if (!ensemble || [...ensembles.values()].some((one) => one.name === name && one.id !== id)) return false;
       ensemble.name = name;
+      ensemble.shelves.trail.push(rowOf({ kind: 'ensembleNamed', facts: { name } }, by));
       return true;
     },
     async join(ensemble, person, standing) {
@@ -32,6 +33,8 @@ export function createMemoryDoor({ persons, ensembles, links, sessions, hands }:
     },
 
     belongings: async (person) => belongingsOf(person),
+
+    belongingsOf: async (people) => new Map(people.map((person) => [person, belongingsOf(person)])),
 
     async addLink(person, tokenHash, expires, ensemble) {
       links.set(hex(tokenHash), { person, expires, used: false, ensemble });
@@ -59,6 +62,12 @@ export function createMemoryDoor({ persons, ensembles, links, sessions, hands }:
     },
     async revoke(id) {
       for (const session of sessions.values()) if (session.id === id) session.revoked = true;
+    },
+    async shut(ensemble, person) {
+      for (const [hash, link] of links) if (link.person === person && link.ensemble === ensemble) links.delete(hash);
+      const open = [...sessions.values()].filter((session) => session.person === person && session.only === ensemble && !session.revoked);
+      for (const session of open) session.revoked = true;
+      return open.map(({ id }) => id);
     },
     live: async (ids, now) => new Set([...sessions.values()].filter((session) => ids.includes(session.id) && holds(session, now)).map(({ id }) => id)),
 

@@ -3,7 +3,7 @@ import { PROTOCOL } from '../../core/agreement/wire/socket.ts';
 import { askerKey, MOVED, type Asker, type Ground, type PartLog } from './partLog.ts';
 import { rolesOf } from './rolesOf.ts';
 import type { Member } from './sections.ts';
-import { lastDay } from './programmeEnd.ts';
+import { dayStill, lastDay } from './programmeEnd.ts';
 import type { Entry, MemoryPart, Shelves } from './shelves.ts';
 
 /** After every ISO date. */
@@ -16,7 +16,7 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
     if (section === null) return { seats: [], members: [] };
     const { programme } = works.get(work)!;
     const own = [...seatings.values()].find((one) => one.programme === programme && one.section === section);
-    const over = (lastDay(programmes.get(programme)!) ?? TODAY_OR_LATER) < new Date().toISOString().slice(0, 10);
+    const over = (lastDay(programmes.get(programme)!) ?? TODAY_OR_LATER) < dayStill(new Date());
     if (own && over) return { seats: own.seats, members: own.members.filter(({ person }) => !people.get(person)?.deputy) };
     return own ?? { seats: sections.get(section)!.seats, members: memberships.filter((one) => one.section === section) };
   }

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
-import type { Door } from './door.ts';
+import type { Belonging, Door } from './door.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
-import { tellAtDoor } from './tell.ts';
+import { tellAtDoor, trailRow } from './tell.ts';
 
 const NAMED = { id: true, name: true } as const;
 const BELONGINGS = { select: { librarian: true, deputy: true, ensemble: { select: NAMED } }, orderBy: [{ since: 'asc' }, { ensembleId: 'asc' }] } as const satisfies Prisma.Person$belongingsArgs;
@@ -24,9 +24,18 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       return count ? row : null;
     },
     ensembles: () => prisma.ensemble.findMany({ select: NAMED, orderBy: [{ createdAt: 'asc' }, { id: 'asc' }] }),
-    async nameEnsemble(id, name) {
-      const taken = await prisma.ensemble.findFirst({ where: { name, id: { not: id } }, select: { id: true } });
-      return taken === null && (await prisma.ensemble.updateMany({ where: { id }, data: { name } })).count > 0;
+    async nameEnsemble(id, name, by = null) {
+      try {
+        return await prisma.$transaction(async (tx) => {
+          const { count } = await tx.ensemble.updateMany({ where: { id }, data: { name } });
+          if (count) await tx.trailRow.createMany({ data: [{ ...trailRow({ kind: 'ensembleNamed', facts: { name } }, by), ensembleId: id }] });
+          return count > 0;
+        });
+      } catch (reason) {
+        // Another has the name, perhaps since a moment ago.
+        if ((reason as { code?: unknown }).code === 'P2002') return false;
+        throw reason;
+      }
     },
     async join(ensembleId, personId, standing) {
       await prisma.belonging.upsert({ where: { ensembleId_personId: { ensembleId, personId } }, create: { ensembleId, personId, ...standing }, update: standing });
@@ -34,6 +43,13 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
 
     async belongings(id) {
       return (await prisma.person.findUnique({ where: { id }, select: { belongings: BELONGINGS } }))?.belongings ?? [];
+    },
+
+    async belongingsOf(people) {
+      const rows = await prisma.belonging.findMany({ where: { personId: { in: [...people] } }, ...BELONGINGS, select: { ...BELONGINGS.select, personId: true } });
+      const found = new Map<string, Belonging[]>();
+      for (const { personId, ...belonging } of rows) found.set(personId, [...(found.get(personId) ?? []), belonging]);
+      return found;
     },
 
     async addLink(personId, tokenHash, expiresAt, ensembleId) {
@@ -65,6 +81,14 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
     async revoke(id, now) {
       await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });
     },
+    shut: (ensembleId, personId, now) =>
+      prisma.$transaction(async (tx) => {
+        await tx.signInLink.deleteMany({ where: { ensembleId, personId } });
+        const where = { ensembleId, personId, bound: true, revokedAt: null };
+        const open = await tx.session.findMany({ where, select: { id: true } });
+        await tx.session.updateMany({ where, data: { revokedAt: now } });
+        return open.map(({ id }) => id);
+      }),
     async live(sessions, now) {
       const rows = await prisma.session.findMany({ where: { id: { in: sessions }, revokedAt: null, expiresAt: { gt: now } }, select: { id: true } });
       return new Set(rows.map(({ id }) => id));

@@ -33,6 +33,8 @@ type Letters = Map<string, LettersWish & { sentAt: Date | null; remindedAt: Date
 /** What the memory store holds of one ensemble, one map for each table. */
 export interface Shelves {
   people: Map<string, Person>;
+  /** Who has left, and when. */
+  departures: Map<string, Date>;
   sections: Map<string, { id: string; name: string; instrument: string; seats: SeatId[]; settings: SectionSettings }>;
   /** Of all ensembles: a person has one address. */
   letters: Letters;
@@ -54,6 +56,7 @@ export interface Shelves {
 
 const emptyShelves = (letters: Letters): Shelves => ({
   people: new Map(),
+  departures: new Map(),
   sections: new Map(),
   letters,
   attention: new Map(),
