@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, EnsembleBody, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody, StandingBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, EnsembleBody, EraseBody, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, SignInBody, StandingBody } from '../../core/agreement/wire/http.ts';
 import { TRAIL_KINDS } from '../../core/agreement/wire/trail.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
@@ -86,6 +86,9 @@ const ROUTES: Route[] = [
   { method: 'post', path: '/api/parts/{part}/errata', summary: 'Writes down a wrong note: what the edition says and what it should say.', body: NewErratumBody },
   { method: 'put', path: '/api/errata/{erratum}/settled', summary: 'Says that a wrong note was put right in the edition, or was not after all.' },
   { method: 'post', path: '/api/people', summary: 'Adds a person and makes their sign-in link.', body: NewPerson },
+  { method: 'get', path: '/api/me/kept', summary: 'What is kept about you, as JSON in a zip.', answers: 'application/zip' },
+  { method: 'post', path: '/api/me/erase', summary: 'Erases you: your name becomes "Former player", what hangs on you alone is gone; marks and votes stay.', body: EraseBody },
+  { method: 'post', path: '/api/people/{person}/erase', summary: 'Erases somebody who has left the ensemble.', body: EraseBody },
   { method: 'get', path: '/api/people/gone', summary: 'Who has left the ensemble.' },
   { method: 'put', path: '/api/people/{person}/standing', summary: 'Gives or takes the librarian’s work; makes a deputy a member or a member a deputy.', body: StandingBody },
   { method: 'delete', path: '/api/people/{person}', summary: 'Somebody leaves the ensemble: their seats are free and they reach nothing more; what they did keeps their name.', query: { myself: [] } },

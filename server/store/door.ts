@@ -35,6 +35,22 @@ export interface LiveSession {
   open: string | null;
 }
 
+export interface KeptAtDoor {
+  /** ISO 8601, UTC. */
+  since: string;
+  sessions: { began: string; ends: string; ended: string | null; ensemble: string | null }[];
+  links: { ends: string; used: string | null }[];
+}
+
+/** What an erasure touched: sign-ins that ended, and parts whose logs read otherwise now. */
+export interface Erased {
+  sessions: string[];
+  parts: { ensemble: string; part: string }[];
+}
+
+/** The name of whoever was erased. */
+export const FORMER = 'Former player';
+
 /** Who there is in all ensembles, and who is signed in. Tokens arrive hashed; times come from the caller. No music is reached from here. */
 export interface Door {
   person(id: string): Promise<Known | null>;
@@ -68,6 +84,15 @@ export interface Door {
    * transaction (`tellAtDoor` in tell.ts); this is for what is not the store's, such as a sign-in that failed.
    */
   tell(person: string, news: DoorNews, only?: string | null): Promise<void>;
+  /** Ensembles that a person has left, but not been forgotten by. */
+  left(person: string): Promise<EnsembleName[]>;
+  /** What is kept of how a person comes in, for their own eyes; no secrets. */
+  kept(person: string): Promise<KeptAtDoor>;
+  /**
+   * Takes a person out: they are called "Former player" wherever they were named, and everything that hangs on them alone is gone. What was agreed stays.
+   * `asker`: themselves, or a librarian. `comments`: what they said in comments goes too.
+   */
+  erase(person: string, asker: string, comments: boolean): Promise<Erased>;
   /** A player's own hand, for that player alone; null where they have told nothing. */
   hand(person: string): Promise<HandProfile | null>;
   /** Null forgets it. */

@@ -31,6 +31,8 @@ export interface StoredPart {
   content: Part;
   /** Rises with every corrected edition. */
   revision: number;
+  /** Rises when a name was taken out of its log. */
+  rewritten: number;
   head: number;
 }
 

@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import type { Belonging, Door } from './door.ts';
+import { eraseInMemory } from './memoryErasure.ts';
 import { rowOf } from './memoryTrail.ts';
 import { hex, type Entry } from './shelves.ts';
 
 /** Nothing awaits between reading and writing, so one call is one step for everybody else. */
-export function createMemoryDoor({ persons, ensembles, links, sessions, hands }: Entry): Door {
+export function createMemoryDoor(entry: Entry): Door {
+  const { persons, ensembles, links, sessions, hands } = entry;
   const belongingsOf = (person: string): Belonging[] =>
     [...ensembles.values()].flatMap(({ id, name, shelves }) => {
       const here = shelves.people.get(person);
@@ -78,6 +80,18 @@ export function createMemoryDoor({ persons, ensembles, links, sessions, hands }:
         if (ensemble.shelves.people.has(id) && (only === null || ensemble.id === only)) ensemble.shelves.trail.push(rowOf({ kind, about: person, facts: facts ?? {} }, by === undefined ? person : by));
       }
     },
+
+    left: async (person) => [...ensembles.values()].filter(({ shelves }) => shelves.departures.has(person)).map(({ id, name }) => ({ id, name })),
+    async kept(person) {
+      const own = [...sessions.values()].filter((session) => session.person === person);
+      const named = (ensemble: string | null) => (ensemble === null ? null : (ensembles.get(ensemble)?.name ?? null));
+      return {
+        since: new Date(0).toISOString(),
+        sessions: own.map((session) => ({ began: new Date(0).toISOString(), ends: session.expires.toISOString(), ended: null, ensemble: named(session.open) })),
+        links: [...links.values()].filter((link) => link.person === person).map(({ expires }) => ({ ends: expires.toISOString(), used: null })),
+      };
+    },
+    erase: async (person, asker, comments) => eraseInMemory(entry, person, asker, comments),
 
     hand: async (person) => hands.get(person) ?? null,
     async setHand(person, hand) {

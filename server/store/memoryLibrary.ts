@@ -13,7 +13,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
 
   function stored(part: MemoryPart): StoredPart {
     const { id, title, composer } = works.get(part.work)!;
-    return { id: part.id, work: { id, title, composer }, edition: part.edition, section: part.section, content: part.content, revision: part.revision, head: part.log.length };
+    return { id: part.id, work: { id, title, composer }, edition: part.edition, section: part.section, content: part.content, revision: part.revision, rewritten: part.rewritten, head: part.log.length };
   }
 
   function view(id: string): WorkView | null {
@@ -49,7 +49,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
   function addParts(work: string, edition: string, added: NewPart[]): void {
     for (const { content, section } of added) {
       const id = randomUUID();
-      parts.set(id, { id, work, edition, section, content, revision: 1, log: [], earlier: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
+      parts.set(id, { id, work, edition, section, content, revision: 1, rewritten: 0, log: [], earlier: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
     }
   }
 

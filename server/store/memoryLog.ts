@@ -51,7 +51,7 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
     async commit(id, expected, askers, operations, decide) {
       const part = parts.get(id);
       if (!part) return null;
-      if (part.log.length !== expected.head || part.revision !== expected.revision) return MOVED;
+      if (part.log.length !== expected.head || part.revision !== expected.revision || part.rewritten !== (expected.rewritten ?? 0)) return MOVED;
       const { seats, members } = seatingOf(part);
       const ruling = decide({ seats, actors: actorsFor(members, askers), known: knownAmong(operations) });
       ruling.refused.forEach((row) => refused.set(row.operation, row));
@@ -64,10 +64,14 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
       const part = parts.get(id);
       return part ? { head: part.log.length, entries: part.log.slice(after, after + limit) } : null;
     },
+    async rowsBy(person) {
+      const own = [...parts.values()].flatMap((part) => part.log.filter(({ by }) => by === person).map(({ operation, name, input, at }) => ({ operation, name, input, at, work: works.get(part.work)!.title, part: part.content.name })));
+      return own.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+    },
     heads: async (ids) => new Map(ids.flatMap((id) => (parts.has(id) ? [[id, parts.get(id)!.log.length] as const] : []))),
     async place(id) {
       const part = parts.get(id);
-      return part ? { head: part.log.length, revision: part.revision } : null;
+      return part ? { head: part.log.length, revision: part.revision, rewritten: part.rewritten } : null;
     },
     snapshot: async (id, protocol) => parts.get(id)?.snapshots.findLast((one) => one.protocol === protocol)?.state ?? null,
   };

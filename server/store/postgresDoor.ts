@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import type { Belonging, Door } from './door.ts';
+import type { Belonging, Door, Erased } from './door.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
 import { tellAtDoor, trailRow } from './tell.ts';
 
 const NAMED = { id: true, name: true } as const;
 const BELONGINGS = { select: { librarian: true, deputy: true, ensemble: { select: NAMED } }, orderBy: [{ since: 'asc' }, { ensembleId: 'asc' }] } as const satisfies Prisma.Person$belongingsArgs;
+/** A name may stand in the logs of many seasons. Chosen, not measured. */
+const LONG = { timeout: 60_000 };
 const bytes = (hash: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(hash);
 
 export function createPostgresDoor(prisma: PrismaClient): Door {
@@ -98,6 +100,22 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       const person = await prisma.person.findUnique({ where: { id }, select: NAMED });
       if (person) await tellAtDoor(prisma, person, news, only);
     },
+
+    left: async (personId) => (await prisma.departure.findMany({ where: { personId }, select: { ensemble: { select: NAMED } }, orderBy: { leftAt: 'asc' } })).map(({ ensemble }) => ensemble),
+    async kept(id) {
+      const { createdAt, sessions, links } = await prisma.person.findUniqueOrThrow({ where: { id }, select: { createdAt: true, sessions: { orderBy: { createdAt: 'asc' }, include: { ensemble: { select: NAMED } } }, links: { orderBy: { expiresAt: 'asc' } } } });
+      return {
+        since: createdAt.toISOString(),
+        sessions: sessions.map((session) => ({ began: session.createdAt.toISOString(), ends: session.expiresAt.toISOString(), ended: session.revokedAt?.toISOString() ?? null, ensemble: session.ensemble?.name ?? null })),
+        links: links.map(({ expiresAt, usedAt }) => ({ ends: expiresAt.toISOString(), used: usedAt?.toISOString() ?? null })),
+      };
+    },
+    erase: (id, asker, comments) =>
+      prisma.$transaction(async (tx) => {
+        const sessions = await tx.session.findMany({ where: { personId: id }, select: { id: true } });
+        const parts = await tx.$queryRaw<Erased['parts']>`select ensemble, part from erase_person(${id}, ${asker}, ${comments})`;
+        return { sessions: sessions.map((session) => session.id), parts };
+      }, LONG),
 
     hand: (personId) => asOwner(personId, (tx) => tx.hand.findUnique({ where: { personId }, select: { factor: true, shortFourth: true } })),
     async setHand(personId, hand) {

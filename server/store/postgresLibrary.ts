@@ -127,7 +127,7 @@ const ends = (programme: ProgrammeBody): Date | null => {
   return day === null ? null : new Date(day);
 };
 
-const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.head, w.id as work_id, w.title, w.composer
+const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.rewritten, p.head, w.id as work_id, w.title, w.composer
   from part p join work w on w.id = p.work_id`;
 
 const ON_STANDS = `update part p set section_id = s.id, instrument = s.instrument,

@@ -22,6 +22,7 @@ export interface MemoryPart {
   section: string | null;
   content: Part;
   revision: number;
+  rewritten: number;
   log: LogEntry[];
   shelf: Ruling['shelf'];
   earlier: (Omit<EarlierEdition, 'fileName'> & { content: Part })[];
