@@ -25,8 +25,6 @@ export const seatAsUsual = (programme: string, section: string) => remove(`/prog
 export const fetchOverview = (programme: string) => keptJson<ProgrammeOverview>(`/programmes/${programme}/overview`);
 export const fetchSince = (part: string) => keptJson<SinceView>(`/parts/${part}/since`);
 export const assignPart = (part: string, section: string | null) => sendJson('PUT', `/parts/${part}/section`, { section });
-export const addPerson = (name: string, librarian: boolean) => sendJson<{ link: string }>('POST', '/people', { name, librarian });
-export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});
 export const addSection = (name: string, instrument: string) => sendJson<SectionView>('POST', '/sections', { name, instrument });
 export const seatPeople = (section: string, seats: { seat: SeatId; person: string | null }[], principal: string | null) => sendJson<SectionView>('PUT', `/sections/${section}/seating`, { seats, principal });
 export const keepSettings = (section: string, settings: SectionSettings) => sendJson<SectionView>('PUT', `/sections/${section}/settings`, settings);

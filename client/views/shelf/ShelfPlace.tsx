@@ -12,11 +12,14 @@ import { useHint } from '../../ui/hints.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 import { WaitingList } from '../waiting/WaitingList.tsx';
+import { Ensembles } from './Ensembles.tsx';
 import { Languages } from './Languages.tsx';
 import { Letters } from './Letters.tsx';
+import { MyData } from './MyData.tsx';
 import { MyHand } from './MyHand.tsx';
 import { ProgrammeRow } from './ProgrammeRow.tsx';
 import { ShelfTools } from './ShelfTools.tsx';
+import { Trail } from './Trail.tsx';
 
 /** Few who come to the Shelf keep the library. */
 const Librarian = lazy(async () => ({ default: (await import('./Librarian.tsx')).Librarian }));
@@ -39,9 +42,10 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
   return (
     <>
       <main className="pages shelf">
-        <Head left={words.places.shelf} middle={words.shelf.middle} right={value ? value.me.name : ''} />
+        <Head left={words.places.shelf} middle={value ? value.me.ensemble.name : words.shelf.middle} right={value ? value.me.name : ''} />
         {value ? (
           <>
+            <Ensembles me={value.me} act={act} />
             <ul className="programmes">
               {value.shelf.programmes.map((programme) => (
                 <ProgrammeRow key={programme.id} programme={programme} mine={sectionsOf(value.shelf.sections, programme.seatings, value.me.id)} />
@@ -50,11 +54,13 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
             {waiting ? <WaitingList parts={waiting.parts} /> : null}
             <MyHand act={act} />
             <Letters act={act} />
+            <MyData name={value.me.name} act={act} />
             {librarian ? (
               <Suspense>
-                <Librarian shelf={value.shelf} act={act} />
+                <Librarian shelf={value.shelf} me={value.me} act={act} />
               </Suspense>
             ) : null}
+            {librarian || value.me.memberships.some(({ role }) => role === 'principal') ? <Trail people={value.shelf.people} /> : null}
             <p className="foot">
               <PlaceLink to={{ at: 'archive' }}>{words.archive.link}</PlaceLink>
             </p>
@@ -67,7 +73,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>}
-        sub={value ? (value.shelf.programmes.length ? (hint ? words.shelf.whereSub : null) : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
+        sub={value ? (value.shelf.programmes.length ? (hint ? words.shelf.whereSub : null) : librarian ? words.shelf.emptyLibrarian : value.me.deputy ? words.people.over : words.shelf.emptyOther) : null}
         tools={value ? <ShelfTools /> : null}
       />
     </>
