@@ -61,9 +61,11 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
               </Suspense>
             ) : null}
             {librarian || value.me.memberships.some(({ role }) => role === 'principal') ? <Trail people={value.shelf.people} /> : null}
-            <p className="foot">
-              <PlaceLink to={{ at: 'archive' }}>{words.archive.link}</PlaceLink>
-            </p>
+            {value.me.deputy ? null : (
+              <p className="foot">
+                <PlaceLink to={{ at: 'archive' }}>{words.archive.link}</PlaceLink>
+              </p>
+            )}
             <p className="foot">
               <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>
             </p>
