@@ -27,6 +27,8 @@ import { sectionRoutes } from './http/routes/sections.ts';
 import { programmeRoutes } from './http/routes/programmes.ts';
 import { shelfRoutes } from './http/routes/shelf.ts';
 import { signInRoutes } from './http/routes/signIn.ts';
+import { mineRoutes } from './http/routes/mine.ts';
+import { trailRoutes } from './http/routes/trail.ts';
 import { workRoutes } from './http/routes/works.ts';
 import { createCounts, type Counts } from './limits/counts.ts';
 import { createPersonLimit } from './limits/personLimit.ts';
@@ -34,7 +36,7 @@ import { LARGEST_UPLOAD, MOST_FILES } from './http/upload.ts';
 import { countRequests, createDraining, type Draining } from './http/draining.ts';
 import { attachSocket, type SocketOptions } from './socket/attach.ts';
 
-const ROUTES = [signInRoutes, identityRoutes, mySignInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes];
+const ROUTES = [signInRoutes, identityRoutes, mySignInRoutes, handRoutes, attentionRoutes, shelfRoutes, programmeRoutes, workRoutes, partRoutes, carriedRoutes, pieceRoutes, operationRoutes, exportRoutes, printRoutes, peopleRoutes, sectionRoutes, revisionRoutes, archiveRoutes, errataRoutes, trailRoutes, mineRoutes];
 
 /** Marks are sent one by one over the live line. Chosen, not measured. */
 const MESSAGES_A_REQUEST = 2;

@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import type { Closing } from './closing.ts';
 import { startCluster } from './database/cluster.ts';
-import { APP, DATABASE, DOOR, OWNER } from './database/connection.ts';
+import { acting, APP, DATABASE, DOOR, OWNER } from './database/connection.ts';
 import { lockFolder } from './database/folderLock.ts';
 import { migrate } from './database/migrate.ts';
 import { createDatabase, grantToServer, letActAs } from './database/roles.ts';
@@ -47,5 +47,3 @@ async function named(connectionString: string): Promise<Installation> {
   return openPostgres({ app: acting(connectionString, APP), door: acting(connectionString, DOOR) });
 }
 
-/** Enters as whoever the address names and acts as another from the first statement on. */
-const acting = (connectionString: string, role: string) => ({ connectionString, options: `-c role=${role}` });

@@ -1,4 +1,4 @@
-import type { Me, NewPerson, ProgrammeView, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
+import type { Me, ProgrammeView, SectionSettings, SectionView, Shelf } from '../../core/agreement/wire/http.ts';
 import type { z } from 'zod';
 import type { ProgrammeOverview, SinceView } from '../../core/agreement/wire/overview.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
@@ -26,11 +26,8 @@ export const seatAsUsual = (programme: string, section: string) => remove(`/prog
 export const fetchOverview = (programme: string) => keptJson<ProgrammeOverview>(`/programmes/${programme}/overview`);
 export const fetchSince = (part: string) => keptJson<SinceView>(`/parts/${part}/since`);
 export const assignPart = (part: string, section: string | null) => sendJson('PUT', `/parts/${part}/section`, { section });
-/** The link is null where the invitation went by letter. */
-export const addPerson = (name: string, librarian: boolean, letter?: z.input<typeof NewPerson>['letter']) => sendJson<{ link: string | null }>('POST', '/people', { name, librarian, ...(letter ? { letter } : {}) });
 export const fetchInvitations = () => getJson<{ letters: boolean; invitations: InvitationView[] }>('/invitations');
 export const withdraw = (invitation: string) => remove(`/invitations/${invitation}`);
-export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});
 export const addSection = (name: string, instrument: string) => sendJson<SectionView>('POST', '/sections', { name, instrument });
 export const seatPeople = (section: string, seats: { seat: SeatId; person: string | null }[], principal: string | null) => sendJson<SectionView>('PUT', `/sections/${section}/seating`, { seats, principal });
 export const keepSettings = (section: string, settings: SectionSettings) => sendJson<SectionView>('PUT', `/sections/${section}/settings`, settings);

@@ -16,6 +16,7 @@ import { imports } from './imports.ts';
 import { piece } from './piece.ts';
 import { prints } from './prints.ts';
 import { rules } from './rules.ts';
+import { mine, people, trail } from './people.ts';
 import { season } from './season.ts';
 import { invitations, mySignIn, signIn } from './signIn.ts';
 import { spoken } from './spoken.ts';
@@ -372,6 +373,9 @@ export const en = {
   reuse,
   misprint,
   revisions,
+  people,
+  mine,
+  trail,
   season,
   prints,
   run,

@@ -27,6 +27,12 @@ export function readArguments(command: Pick<Command, 'name' | 'usage'>, args: st
   return { file, options };
 }
 
+/** The same for a command that is told what to do by words. */
+export function readWords(command: Pick<Command, 'name' | 'usage'>, args: string[], names: readonly string[]): { words: string[]; options: Record<string, string> } {
+  const { positionals, options } = parsed(command, args, names);
+  return { words: positionals, options };
+}
+
 /** The same for a command that reads two files. */
 export function readTwoFiles(command: Pick<Command, 'name' | 'usage'>, args: string[], names: readonly string[]): { files: [string, string]; options: Record<string, string> } {
   const { positionals, options } = parsed(command, args, names);

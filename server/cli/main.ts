@@ -3,6 +3,7 @@ import { bow } from './bow.ts';
 import { carry } from './carry.ts';
 import { check } from './check.ts';
 import { BadInput, type Command } from './command.ts';
+import { ensemble, link } from './ensemble.ts';
 import { finger } from './finger.ts';
 import { mark } from './mark.ts';
 import { notes } from './notes.ts';
@@ -12,7 +13,7 @@ import { restore } from './restore.ts';
 import { score } from './score.ts';
 import { stagger } from './stagger.ts';
 
-const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, printing, backup, restore];
+const COMMANDS: readonly Command[] = [score, notes, mark, carry, check, finger, bow, stagger, printing, backup, restore, ensemble, link];
 
 const HELP = `bowline - fingerings and bowings of a string section, on the command line
 

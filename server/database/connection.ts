@@ -1,5 +1,5 @@
 /** Where a database is and as whom to enter; passed to `pg` and Prisma as it is. */
-export type Connection = { connectionString: string } | { host: string; port: number; user: string; database: string };
+export type Connection = { connectionString: string; options?: string } | { host: string; port: number; user: string; database: string };
 
 export const DATABASE = 'bowline';
 /** Only the supervisor enters as this one: a superuser passes every check. */
@@ -10,3 +10,6 @@ export const OWNER = 'bowline_owner';
 export const APP = 'bowline_app';
 /** As whom it looks who there is and how they come in: it reaches no music. */
 export const DOOR = 'bowline_door';
+
+/** Enters as whoever the address names and acts as another from the first statement on. */
+export const acting = (connectionString: string, role: string): Connection => ({ connectionString, options: `-c role=${role}` });

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
 import { findBinaries } from './binaries.ts';
 import { startCluster } from './cluster.ts';
-import { DATABASE, OWNER, type Connection } from './connection.ts';
+import { acting, APP, DATABASE, DOOR, OWNER, type Connection } from './connection.ts';
 import { holds, lockFolder } from './folderLock.ts';
 import { createDatabase, grantToServer } from './roles.ts';
 import { chooseRunAs } from './runAs.ts';
@@ -13,6 +13,8 @@ import { Unstartable } from './unstartable.ts';
 export interface Reached {
   /** May do everything in it. */
   owner: Connection;
+  /** What the server itself enters as. */
+  entrances: { app: Connection; door: Connection };
   /** Gives the server its rights in tables that came meanwhile. */
   grant(): Promise<void>;
   close(): Promise<void>;
@@ -23,7 +25,7 @@ export interface Reached {
  * `use`: "read" needs a folder that was used before and does not mind a running Bowline, "fill" makes the folder and needs it alone.
  */
 export async function reachDatabase({ databaseUrl, data }: { databaseUrl: string | null; data: string }, use: 'read' | 'fill'): Promise<Reached> {
-  if (databaseUrl !== null) return { owner: { connectionString: databaseUrl }, grant: async () => {}, close: async () => {} };
+  if (databaseUrl !== null) return { owner: { connectionString: databaseUrl }, entrances: { app: acting(databaseUrl, APP), door: acting(databaseUrl, DOOR) }, grant: async () => {}, close: async () => {} };
   if (use === 'read' && !existsSync(join(data, 'pg'))) throw new Unstartable(`There is no Bowline in the data folder ${data}. Name its folder with BOWLINE_DATA.`);
   if (use === 'read' && holds(data)) return beside(data);
   mkdirSync(data, { recursive: true, mode: 0o700 });
@@ -34,6 +36,7 @@ export async function reachDatabase({ databaseUrl, data }: { databaseUrl: string
     const owner = cluster.connection(OWNER, DATABASE);
     return {
       owner,
+      entrances: { app: cluster.connection(APP, DATABASE), door: cluster.connection(DOOR, DATABASE) },
       grant: () => grantToServer(owner),
       async close() {
         await cluster.stop();
@@ -48,6 +51,6 @@ export async function reachDatabase({ databaseUrl, data }: { databaseUrl: string
 
 async function beside(data: string): Promise<Reached> {
   const { owner } = chooseRunAs((await findBinaries()).postgres);
-  const connection: Connection = { host: socketFolder(realpathSync(data), owner), port: SOCKET_PORT, user: OWNER, database: DATABASE };
-  return { owner: connection, grant: async () => {}, close: async () => {} };
+  const as = (user: string): Connection => ({ host: socketFolder(realpathSync(data), owner), port: SOCKET_PORT, user, database: DATABASE });
+  return { owner: as(OWNER), entrances: { app: as(APP), door: as(DOOR) }, grant: async () => {}, close: async () => {} };
 }

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
-import { AssignPart, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody } from '../../core/agreement/wire/http.ts';
+import { AssignPart, EnsembleBody, EraseBody, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, StandingBody } from '../../core/agreement/wire/http.ts';
 import { AddressBody, ConfirmBody, IdentityWanted, LetterWanted, PasswordBody, PasswordSignIn, ProofBody, SignInBody } from '../../core/agreement/wire/signIn.ts';
+import { TRAIL_KINDS } from '../../core/agreement/wire/trail.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
 import { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
@@ -102,6 +103,15 @@ const ROUTES: Route[] = [
   { method: 'post', path: '/api/people', summary: 'Adds a person and invites them: by letter, or by a link to hand out.', body: NewPerson },
   { method: 'get', path: '/api/invitations', summary: 'Open invitations: to whom, until when.' },
   { method: 'delete', path: '/api/invitations/{invitation}', summary: 'Withdraws an open invitation; its link opens nothing.' },
+  { method: 'get', path: '/api/me/kept', summary: 'What is kept about you, as JSON in a zip.', answers: 'application/zip' },
+  { method: 'post', path: '/api/me/erase', summary: 'Erases you: your name becomes "Former player", what hangs on you alone is gone; marks and votes stay.', body: EraseBody },
+  { method: 'post', path: '/api/people/{person}/erase', summary: 'Erases somebody who has left the ensemble.', body: EraseBody },
+  { method: 'get', path: '/api/people/gone', summary: 'Who has left the ensemble.' },
+  { method: 'put', path: '/api/people/{person}/standing', summary: 'Gives or takes the librarian’s work; makes a deputy a member or a member a deputy.', body: StandingBody },
+  { method: 'delete', path: '/api/people/{person}', summary: 'Somebody leaves the ensemble: their seats are free and they reach nothing more; what they did keeps their name.', query: { myself: [] } },
+  { method: 'post', path: '/api/people/{person}/back', summary: 'Somebody who had left is here again, as themselves.', body: StandingBody },
+  { method: 'put', path: '/api/ensemble', summary: 'Gives the ensemble that lies open another name.', body: EnsembleBody },
+  { method: 'get', path: '/api/trail', summary: 'What was done in the ensemble, the last first: all of it for the librarian, what is about their section and its people for a principal.', query: { person: [], kind: [...TRAIL_KINDS], before: [] } },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
   { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },
   { method: 'put', path: '/api/sections/{section}/seating', summary: 'Who sits where, and who leads.', body: Seating },

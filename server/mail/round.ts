@@ -1,5 +1,6 @@
 import type { Authority } from '../operations/authority.ts';
 import type { Store } from '../store/store.ts';
+import { dayStill } from '../store/programmeEnd.ts';
 import { waitingOf } from '../waiting/waitingOf.ts';
 import { letterFor } from './letterFor.ts';
 import type { Post } from './post.ts';
@@ -22,7 +23,7 @@ export async function goRound({ store, authority, post, minutes, address, log }:
     if (correspondent.sentAt && now.getTime() - correspondent.sentAt.getTime() < minutes * 60_000) continue;
     const person = await store.people.byId(correspondent.person);
     if (!person) continue;
-    const programmes = person.deputy ? new Set(await store.people.seatedIn(person.id, now.toISOString().slice(0, 10))) : null;
+    const programmes = person.deputy ? new Set(await store.people.seatedIn(person.id, dayStill(now))) : null;
     const letter = letterFor(correspondent, await waitingOf({ store, authority }, { ...person, programmes }, correspondent.known), now, { minutes, address });
     if (!letter) continue;
     try {

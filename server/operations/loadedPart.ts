@@ -21,7 +21,7 @@ export async function loadPart(store: Store, id: string): Promise<LoadedPart | n
   if (!music) return null;
   const start = (await store.log.snapshot(id, PROTOCOL)) ?? emptyState();
   const state = replay(await rowsAfter(store, id, start.seq), start);
-  return { place: { head: state.seq, revision: music.revision }, state, notes: music.notes };
+  return { place: { head: state.seq, revision: music.revision, rewritten: music.rewritten }, state, notes: music.notes };
 }
 
 /** The same part with the rows that were added and, where it was corrected, the music since; the new rows too, every one of them. */
@@ -32,15 +32,20 @@ export async function catchUp(store: Store, id: string, part: LoadedPart): Promi
   const music = place.revision === part.place.revision ? { notes: part.notes, revision: place.revision } : await loadMusic(store, id);
   if (!music) return null;
   const rows = await rowsAfter(store, id, part.place.head);
+  if (place.rewritten !== part.place.rewritten) {
+    // Names stand in the state itself: it is built anew.
+    const anew = await loadPart(store, id);
+    return anew && { part: anew, rows };
+  }
   const state = replay(rows, part.state);
-  return { part: { place: { head: state.seq, revision: music.revision }, state, notes: music.notes }, rows };
+  return { part: { place: { head: state.seq, revision: music.revision, rewritten: place.rewritten ?? 0 }, state, notes: music.notes }, rows };
 }
 
-async function loadMusic(store: Store, id: string): Promise<Pick<LoadedPart, 'notes'> & { revision: number } | null> {
+async function loadMusic(store: Store, id: string): Promise<Pick<LoadedPart, 'notes'> & { revision: number; rewritten: number } | null> {
   const stored = await store.library.part(id);
   if (!stored) return null;
   const { measures, notes } = factsOf(stored.content, []);
-  return { notes: { measures, notes }, revision: stored.revision };
+  return { notes: { measures, notes }, revision: stored.revision, rewritten: stored.rewritten };
 }
 
 async function rowsAfter(store: Store, id: string, after: number): Promise<LogEntry[]> {

@@ -8,6 +8,8 @@ export interface Notices {
   renewed(parts: string[], elsewhere?: boolean): void;
   /** A session was ended; its live connections end with it. */
   signedOut(session: string): void;
+  /** Somebody has left an ensemble, or stands there otherwise: what their live connections follow is looked at again. */
+  left(person: string, elsewhere?: boolean): void;
   listen(listener: Partial<Omit<Notices, 'listen'>>): void;
 }
 
@@ -17,6 +19,7 @@ export function createNotices(): Notices {
     logged: (part, entries, ours) => listeners.forEach((listener) => listener.logged?.(part, entries, ours)),
     renewed: (parts, elsewhere = false) => listeners.forEach((listener) => listener.renewed?.(parts, elsewhere)),
     signedOut: (session) => listeners.forEach((listener) => listener.signedOut?.(session)),
+    left: (person, elsewhere = false) => listeners.forEach((listener) => listener.left?.(person, elsewhere)),
     listen: (listener) => void listeners.push(listener),
   };
 }

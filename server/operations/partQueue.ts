@@ -90,9 +90,10 @@ export function createPartQueue(store: Store, part: string, now: () => Date, log
     async current() {
       const basis = loaded ?? (await loadPart(store, part));
       if (!basis) return null;
-      const head = (await store.log.heads([part])).get(part);
+      const place = await store.log.place(part);
       if (!loaded && !busy) loaded = basis;
-      return head === undefined || head <= basis.place.head ? basis : ((await catchUp(store, part, basis))?.part ?? null);
+      if (!place || (place.head <= basis.place.head && place.rewritten === basis.place.rewritten)) return basis;
+      return (await catchUp(store, part, basis))?.part ?? null;
     },
     get idle() {
       return !busy && waiting.length === 0;

@@ -6,13 +6,15 @@ import type { Deps } from '../http/deps.ts';
 import { isForeign } from '../http/origin.ts';
 import { findSession } from '../http/session.ts';
 import type { LiveSession } from '../store/door.ts';
+import { isUnavailable } from '../store/unavailable.ts';
 import { cookieOf } from './cookie.ts';
 import { converse } from './converse.ts';
 import { createFollowed } from './followed.ts';
 import { beatOnce } from './heartbeat.ts';
 import { createPresence } from './presence.ts';
 import { partRoom, sessionRoom } from './rooms.ts';
-import type { LiveServer, LiveTools } from './types.ts';
+import { dropWhatIsOver } from './stillThere.ts';
+import type { LiveServer, LiveSocket, LiveTools } from './types.ts';
 
 export interface SocketOptions {
   /** Milliseconds between two heads sent to followers. */
@@ -63,6 +65,16 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
     forget: SILENT_BEATS * heartbeat,
   });
 
+  /** Whether those who follow parts may still: read anew at every beat, since a programme's last day goes by without anybody doing anything. */
+  async function lookAgain(whom: (socket: LiveSocket) => boolean): Promise<void> {
+    try {
+      await dropWhatIsOver([...io.sockets.sockets.values()].filter(whom), deps, halls);
+    } catch (reason) {
+      // While the store is away nothing new comes from it either, and the next beat looks again.
+      if (!isUnavailable(reason)) deps.log('Who may follow could not be looked at.', reason);
+    }
+  }
+
   io.use((socket, next) => {
     sessionOf(socket.handshake.headers.cookie).then(
       (session) => {
@@ -81,15 +93,22 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   deps.notices.listen({
     logged: (part, entries, ours) => (ours ? io : io.local).to(partRoom(part)).emit('logged', { part, entries }),
     renewed(parts, elsewhere) {
+      // A seating that changed may have ended what a deputy was there for.
+      void lookAgain((socket) => parts.some((part) => socket.rooms.has(partRoom(part))));
       if (elsewhere) return;
       for (const part of parts) io.to(partRoom(part)).emit('renewed', { part });
       if (adapter) io.serverSideEmit('renewedElsewhere', parts);
+    },
+    left(person, elsewhere) {
+      void lookAgain((socket) => socket.data.session.person.id === person);
+      if (adapter && !elsewhere) io.serverSideEmit('leftElsewhere', person);
     },
     signedOut: (session) => io.in(sessionRoom(session)).disconnectSockets(true),
   });
   io.on('lookingElsewhere', (server, part, people) => presence.heard(server, part, people));
   io.on('renewedElsewhere', (parts) => deps.notices.renewed(parts, true));
-  const beat = setInterval(() => void beatOnce(io, deps, presence, halls), heartbeat);
+  io.on('leftElsewhere', (person) => deps.notices.left(person, true));
+  const beat = setInterval(() => void lookAgain(() => true).then(() => beatOnce(io, deps, presence, halls)), heartbeat);
   // A line that is cut and not hung up is taken up again by the page at once, with another server.
   draining.add(() => io.sockets.sockets.forEach((socket) => socket.conn.close()));
   app.addHook('preClose', async () => {

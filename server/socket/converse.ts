@@ -117,5 +117,9 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
     return section && (placeIn(section, session.person.id)?.seat ?? null);
   }
 
+  socket.data.drop = (part) => {
+    leave(part);
+    void socket.leave(partRoom(part));
+  };
   socket.on('disconnecting', () => [...seats.keys()].forEach(leave));
 }

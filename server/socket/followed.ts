@@ -7,6 +7,8 @@ import type { LiveSession } from '../store/door.ts';
 export interface Followed {
   /** The hall of a part, for whoever may open it now; null for everybody else. */
   open(session: LiveSession, part: string): Promise<Hall | null>;
+  /** The ensemble of a part that somebody followed; undefined where that was long ago. */
+  ensembleOf(part: string): string | undefined;
   byHall(parts: readonly string[]): Map<Hall, string[]>;
 }
 
@@ -26,6 +28,7 @@ export function createFollowed(deps: Pick<Deps, 'door' | 'hall' | 'now'>): Follo
       if (ensembles.size > KEPT) ensembles.delete(ensembles.keys().next().value!);
       return reach.hall;
     },
+    ensembleOf: (part) => ensembles.get(part),
     byHall(parts) {
       const found = new Map<Hall, string[]>();
       for (const part of parts) {

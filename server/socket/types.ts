@@ -11,9 +11,12 @@ type Sends = { [Name in keyof ServerMessages]: (message: ServerMessages[Name]) =
 interface Between {
   lookingElsewhere(server: string, part: string, people: Present[]): void;
   renewedElsewhere(parts: string[]): void;
+  leftElsewhere(person: string): void;
 }
 interface Data {
   session: LiveSession;
+  /** Follows a part no more. */
+  drop?: (part: string) => void;
 }
 
 export type LiveServer = Server<Listens, Sends, Between, Data>;

@@ -1,4 +1,5 @@
 import type { SessionView, Way } from '../../core/agreement/wire/signIn.ts';
+import type { By, DoorNews } from './trail.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Known } from './known.ts';
 import type { LetterTo, Ways } from './ways.ts';
@@ -65,6 +66,22 @@ export interface UsedLink extends LinkMore {
   ensemble: string | null;
 }
 
+export interface KeptAtDoor {
+  /** ISO 8601, UTC. */
+  since: string;
+  sessions: { began: string; ends: string; ended: string | null; ensemble: string | null }[];
+  links: { ends: string; used: string | null }[];
+}
+
+/** What an erasure touched: sign-ins that ended, and parts whose logs read otherwise now. */
+export interface Erased {
+  sessions: string[];
+  parts: { ensemble: string; part: string }[];
+}
+
+/** The name of whoever was erased. */
+export const FORMER = 'Former player';
+
 /** Who there is in all ensembles, and who is signed in. Tokens arrive hashed; times come from the caller. No music is reached from here. */
 export interface Door extends Ways {
   person(id: string): Promise<Known | null>;
@@ -72,7 +89,7 @@ export interface Door extends Ways {
   addEnsemble(name: string): Promise<EnsembleName | null>;
   ensembles(): Promise<EnsembleName[]>;
   /** False when the name is taken or there is no such ensemble. */
-  nameEnsemble(id: string, name: string): Promise<boolean>;
+  nameEnsemble(id: string, name: string, by?: By): Promise<boolean>;
   /** Somebody who is known comes to one more ensemble, or stands there otherwise than before. */
   join(ensemble: string, person: string, standing: Standing): Promise<void>;
   /** `ensemble`: whose librarian made it; what it opens reaches no other. Null: for all of the person's. */
@@ -83,6 +100,8 @@ export interface Door extends Ways {
   openSession(person: string, tokenHash: Uint8Array, expires: Date, only: string | null, coming?: Coming): Promise<string>;
   /** What a person is in their ensembles now, in the order in which they came to them. */
   belongings(person: string): Promise<Belonging[]>;
+  /** The same for many at once. */
+  belongingsOf(people: readonly string[]): Promise<Map<string, Belonging[]>>;
   session(tokenHash: Uint8Array, now: Date): Promise<LiveSession | null>;
   /** Lays one of the person's ensembles open. */
   lookInto(session: string, ensemble: string): Promise<void>;
@@ -93,8 +112,24 @@ export interface Door extends Ways {
   /** All that hold now, the last used first. */
   sessions(person: string, now: Date): Promise<SessionRow[]>;
   revoke(session: string, now: Date): Promise<void>;
+  /** Links of an ensemble for somebody are void, and what they opened ends: the sessions that it ended. */
+  shut(ensemble: string, person: string, now: Date): Promise<string[]>;
   /** Which of these sessions hold now. */
   live(sessions: string[], now: Date): Promise<Set<string>>;
+  /**
+   * Tells what happened to a person at the door in every ensemble of theirs, or in the one it is about (`only`). What this store does itself is told in its own
+   * transaction (`tellAtDoor` in tell.ts); this is for what is not the store's, such as a sign-in that failed.
+   */
+  tell(person: string, news: DoorNews, only?: string | null): Promise<void>;
+  /** Ensembles that a person has left, but not been forgotten by. */
+  left(person: string): Promise<EnsembleName[]>;
+  /** What is kept of how a person comes in, for their own eyes; no secrets. */
+  kept(person: string): Promise<KeptAtDoor>;
+  /**
+   * Takes a person out: they are called "Former player" wherever they were named, and everything that hangs on them alone is gone. What was agreed stays.
+   * `asker`: themselves, or a librarian. `comments`: what they said in comments goes too.
+   */
+  erase(person: string, asker: string, comments: boolean): Promise<Erased>;
   /** A player's own hand, for that player alone; null where they have told nothing. */
   hand(person: string): Promise<HandProfile | null>;
   /** Null forgets it. */

@@ -56,7 +56,7 @@ export const SEATED = `select g.seats, a.key, a.id, a.name, a.librarian, coalesc
     cross join lateral (select id, name from person where id = a.person limit 1) p
     cross join lateral (select librarian, deputy from belonging where person_id = a.person limit 1) b
     where a.session is null or (select true from session s where s.id = a.session and s.person_id = a.person and s.revoked_at is null and s.expires_at > now())) a on true
-  left join lateral (select principal, seat from membership where not g.own and person_id = a.id and section_id = $4 limit 1) m on true
+  left join lateral (select principal, seat from membership where not g.own and not a.deputy and person_id = a.id and section_id = $4 limit 1) m on true
   left join lateral (select principal, seat from programme_member where g.own and person_id = a.id and section_id = $4 and programme_id = $5 and not (a.deputy and $6) limit 1) o on true`;
 
 export const seatedBy = ({ section, programme, over }: PlaceOfPart, askers: Asker[]): unknown[] => [askers.map(askerKey), askers.map((asker) => asker.person), askers.map((asker) => asker.session), section, programme, over];

@@ -23,7 +23,7 @@ export async function commitAsGuessed(pool: pg.Pool, part: string, expected: Pla
 /** $1 to $6 are SEATED's own. */
 const APPEND = `with seated as (${SEATED}),
   fits as (select p.id from (${PLACE}) p
-    where p.id = $7 and p.head = $8 and p.revision = $9 and p.section is not distinct from $4 and p.programme = $5 and p.over = $6
+    where p.id = $7 and p.head = $8 and p.revision = $9 and p.rewritten = $24 and p.section is not distinct from $4 and p.programme = $5 and p.over = $6
       and (select seats from seated limit 1) is not distinct from $10::text[]
       and (select array_agg(told order by key collate "C") from seated) is not distinct from $11::text[]
       and not exists (select from unnest($17::text[]) as asked(id)
@@ -32,7 +32,7 @@ const APPEND = `with seated as (${SEATED}),
   insert into operation (part_id, ${ENTRY_COLUMNS})
   select moved.id, row.* from moved, unnest($16::int[], $17::text[], $18::text[], $19::json[], $20::json[], $21::text[], $22::text[], $23::timestamptz[]) as row`;
 
-function append(part: string, { head, revision }: Place, askers: Asker[], { place, seats, told }: KeptGround, { entries, shelf }: Ruling): pg.QueryConfig {
+function append(part: string, { head, revision, rewritten = 0 }: Place, askers: Asker[], { place, seats, told }: KeptGround, { entries, shelf }: Ruling): pg.QueryConfig {
   const actors = [...told].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, one]) => one);
-  return { name: 'append-as-guessed', text: APPEND, values: [...seatedBy(place, askers), part, head, revision, seats, actors, entries.at(-1)!.seq, shelf.stage, shelf.locked, shelf.open, ...entryColumns(entries)] };
+  return { name: 'append-as-guessed', text: APPEND, values: [...seatedBy(place, askers), part, head, revision, seats, actors, entries.at(-1)!.seq, shelf.stage, shelf.locked, shelf.open, ...entryColumns(entries), rewritten] };
 }

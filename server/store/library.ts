@@ -2,6 +2,7 @@ import type { ProgrammeView, Settled, WorkView } from '../../core/agreement/wire
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { Part } from '../../core/music/part.ts';
 import type { Ending } from './jobs.ts';
+import type { By } from './trail.ts';
 
 export interface NewEdition {
   bytes: Uint8Array;
@@ -30,6 +31,8 @@ export interface StoredPart {
   content: Part;
   /** Rises with every corrected edition. */
   revision: number;
+  /** Rises when a name was taken out of its log. */
+  rewritten: number;
   head: number;
 }
 
@@ -47,10 +50,11 @@ export interface EarlierEdition {
   settled: Record<string, Settled>;
 }
 
+/** What is done is told in the trail: by `by`, or by whoever brought the edition. */
 export interface Library {
-  addProgramme(programme: ProgrammeBody): Promise<ProgrammeView>;
+  addProgramme(programme: ProgrammeBody, by?: By): Promise<ProgrammeView>;
   /** False when there is no such programme. */
-  setProgramme(id: string, programme: ProgrammeBody): Promise<boolean>;
+  setProgramme(id: string, programme: ProgrammeBody, by?: By): Promise<boolean>;
   programme(id: string): Promise<ProgrammeView | null>;
   programmes(): Promise<ProgrammeView[]>;
   /** All or nothing, further files of the same work too. null when there is no such programme. `ending`: the job it is done for ends in the same transaction, told the work's id. */
@@ -74,5 +78,5 @@ export interface Library {
   /** The document as it was uploaded. */
   source(edition: string): Promise<{ bytes: Uint8Array; fileName: string } | null>;
   /** Puts a part on the stands of a section; it is for their instrument then. */
-  assign(part: string, section: string | null): Promise<boolean>;
+  assign(part: string, section: string | null, by?: By): Promise<boolean>;
 }

@@ -10,6 +10,7 @@ import { createMemoryLog } from './memoryLog.ts';
 import { createMemoryPeople } from './memoryPeople.ts';
 import { openMemoryQueue } from './memoryQueue.ts';
 import { createMemorySections } from './memorySections.ts';
+import { createMemoryTrail } from './memoryTrail.ts';
 import { findIn } from './memoryWhereabouts.ts';
 import { emptyEntry } from './shelves.ts';
 
@@ -34,6 +35,7 @@ export function openMemory(): Installation {
         attention: createMemoryAttention(shelves),
         archive: createMemoryArchive(shelves),
         errata: createMemoryErrata(shelves),
+        trail: createMemoryTrail(shelves),
         jobs,
         find: findIn(shelves, jobs),
         close: async () => {},

@@ -5,14 +5,15 @@ import { laidOverRow } from './laidOver.ts';
 import type { Library, NewEdition, NewPart, StoredPart } from './library.ts';
 import type { MemoryJobs } from './memoryJobs.ts';
 import { seatingsOf } from './memorySections.ts';
+import { rowOf } from './memoryTrail.ts';
 import type { MemoryPart, Shelves } from './shelves.ts';
 
-export function createMemoryLibrary({ programmes, works, editions, parts, sections, seatings, people }: Shelves, jobs: MemoryJobs): Library {
+export function createMemoryLibrary({ programmes, works, editions, parts, sections, seatings, people, trail }: Shelves, jobs: MemoryJobs): Library {
   const of = (work: string) => [...parts.values()].filter((part) => part.work === work);
 
   function stored(part: MemoryPart): StoredPart {
     const { id, title, composer } = works.get(part.work)!;
-    return { id: part.id, work: { id, title, composer }, edition: part.edition, section: part.section, content: part.content, revision: part.revision, head: part.log.length };
+    return { id: part.id, work: { id, title, composer }, edition: part.edition, section: part.section, content: part.content, revision: part.revision, rewritten: part.rewritten, head: part.log.length };
   }
 
   function view(id: string): WorkView | null {
@@ -48,19 +49,23 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
   function addParts(work: string, edition: string, added: NewPart[]): void {
     for (const { content, section } of added) {
       const id = randomUUID();
-      parts.set(id, { id, work, edition, section, content, revision: 1, log: [], earlier: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
+      parts.set(id, { id, work, edition, section, content, revision: 1, rewritten: 0, log: [], earlier: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshots: [] });
     }
   }
 
+  const tellOf = (kind: 'workLaid' | 'filesLaid' | 'editionLaid', work: string, { by, fileName }: NewEdition) => trail.push(rowOf({ kind, facts: { work, file: fileName } }, people.get(by) ?? null));
+
   return {
-    async addProgramme(programme) {
+    async addProgramme(programme, by = null) {
       const id = randomUUID();
       programmes.set(id, programme);
+      trail.push(rowOf({ kind: 'programmeAdded', facts: { programme: programme.title } }, by));
       return shown(id)!;
     },
-    async setProgramme(id, programme) {
+    async setProgramme(id, programme, by = null) {
       if (!programmes.has(id)) return false;
       programmes.set(id, programme);
+      trail.push(rowOf({ kind: 'programmeChanged', facts: { programme: programme.title } }, by));
       return true;
     },
     programme: async (id) => shown(id),
@@ -73,6 +78,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
       works.set(id, { id, programme, title, composer, editions: [] });
       addParts(id, keep(id, edition), added);
       for (const file of further) addParts(id, keep(id, file.edition), file.parts);
+      tellOf('workLaid', title, edition);
       if (ending) jobs.endWith(ending, id);
       return view(id);
     },
@@ -80,7 +86,10 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
     async addFiles(work, files, ending) {
       if (!works.has(work)) return null;
       if (ending) jobs.mayEnd(ending);
-      for (const { edition, parts: added } of files) addParts(work, keep(work, edition), added);
+      for (const { edition, parts: added } of files) {
+        addParts(work, keep(work, edition), added);
+        tellOf('filesLaid', works.get(work)!.title, edition);
+      }
       if (ending) jobs.endWith(ending, work);
       return view(work);
     },
@@ -95,6 +104,7 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
         Object.assign(part, { content, edition: source, revision: part.revision + 1 });
       }
       addParts(work, source, added);
+      tellOf('editionLaid', works.get(work)!.title, edition);
       if (ending) jobs.endWith(ending, work);
       return view(work)!;
     },
@@ -114,12 +124,13 @@ export function createMemoryLibrary({ programmes, works, editions, parts, sectio
       return true;
     },
 
-    async assign(id, section) {
+    async assign(id, section, by = null) {
       const part = parts.get(id);
       const to = section === null ? null : sections.get(section);
       if (!part || to === undefined) return false;
       part.section = section;
       if (to) part.content = { ...part.content, instrument: to.instrument as InstrumentName };
+      trail.push(rowOf({ kind: 'partAssigned', part: id, section, facts: { part: part.content.name, work: works.get(part.work)!.title, ...(to ? { section: to.name } : {}) } }, by));
       return true;
     },
   };

@@ -3,7 +3,7 @@ import { PROTOCOL } from '../../core/agreement/wire/socket.ts';
 import { askerKey, MOVED, type Asker, type Ground, type PartLog } from './partLog.ts';
 import { rolesOf } from './rolesOf.ts';
 import type { Member } from './sections.ts';
-import { lastDay } from './programmeEnd.ts';
+import { dayStill, lastDay } from './programmeEnd.ts';
 import type { Entry, MemoryPart, Shelves } from './shelves.ts';
 
 /** After every ISO date. */
@@ -16,7 +16,7 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
     if (section === null) return { seats: [], members: [] };
     const { programme } = works.get(work)!;
     const own = [...seatings.values()].find((one) => one.programme === programme && one.section === section);
-    const over = (lastDay(programmes.get(programme)!) ?? TODAY_OR_LATER) < new Date().toISOString().slice(0, 10);
+    const over = (lastDay(programmes.get(programme)!) ?? TODAY_OR_LATER) < dayStill(new Date());
     if (own && over) return { seats: own.seats, members: own.members.filter(({ person }) => !people.get(person)?.deputy) };
     return own ?? { seats: sections.get(section)!.seats, members: memberships.filter((one) => one.section === section) };
   }
@@ -51,7 +51,7 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
     async commit(id, expected, askers, operations, decide) {
       const part = parts.get(id);
       if (!part) return null;
-      if (part.log.length !== expected.head || part.revision !== expected.revision) return MOVED;
+      if (part.log.length !== expected.head || part.revision !== expected.revision || part.rewritten !== (expected.rewritten ?? 0)) return MOVED;
       const { seats, members } = seatingOf(part);
       const ruling = decide({ seats, actors: actorsFor(members, askers), known: knownAmong(operations) });
       ruling.refused.forEach((row) => refused.set(row.operation, row));
@@ -64,10 +64,14 @@ export function createMemoryLog({ people, programmes, sections, memberships, par
       const part = parts.get(id);
       return part ? { head: part.log.length, entries: part.log.slice(after, after + limit) } : null;
     },
+    async rowsBy(person) {
+      const own = [...parts.values()].flatMap((part) => part.log.filter(({ by }) => by === person).map(({ operation, name, input, at }) => ({ operation, name, input, at, work: works.get(part.work)!.title, part: part.content.name })));
+      return own.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+    },
     heads: async (ids) => new Map(ids.flatMap((id) => (parts.has(id) ? [[id, parts.get(id)!.log.length] as const] : []))),
     async place(id) {
       const part = parts.get(id);
-      return part ? { head: part.log.length, revision: part.revision } : null;
+      return part ? { head: part.log.length, revision: part.revision, rewritten: part.rewritten } : null;
     },
     snapshot: async (id, protocol) => parts.get(id)?.snapshots.findLast((one) => one.protocol === protocol)?.state ?? null,
   };

@@ -3,13 +3,14 @@ import type { SectionView } from '../../core/agreement/wire/http.ts';
 import { seatedIn } from '../../core/agreement/seating.ts';
 import type { ProgrammeSeating } from '../../core/agreement/wire/programme.ts';
 import { membersOf, planFits, type Member, type Sections } from './sections.ts';
+import { rowOf } from './memoryTrail.ts';
 import { seatingView } from './seatingRows.ts';
 import type { Shelves } from './shelves.ts';
 
 /** One key for a programme and a section. */
 const keyOf = (programme: string, section: string): string => `${programme} ${section}`;
 
-export function createMemorySections({ people, sections, memberships, parts, works, programmes, seatings }: Shelves): Sections {
+export function createMemorySections({ people, sections, memberships, parts, works, programmes, seatings, trail }: Shelves): Sections {
   const known = (members: Member[]) => members.every(({ person }) => people.has(person));
 
   function view(id: string): SectionView | null {
@@ -19,31 +20,34 @@ export function createMemorySections({ people, sections, memberships, parts, wor
   }
 
   return {
-    async add(name, instrument) {
+    async add(name, instrument, by = null) {
       if ([...sections.values()].some((section) => section.name === name)) return null;
       const section = { id: randomUUID(), name, instrument, seats: [], settings: {} };
       sections.set(section.id, section);
+      trail.push(rowOf({ kind: 'sectionAdded', section: section.id, facts: { section: name } }, by));
       return view(section.id);
     },
     all: async () => [...sections.keys()].map((id) => view(id)!),
     byId: async (id) => view(id),
 
-    async seat(id, plan) {
+    async seat(id, plan, by = null) {
       const section = sections.get(id);
       const seated = membersOf(plan).map((member) => ({ ...member, section: id }));
-      if (!section || !planFits(plan) || !known(seated)) return false;
+      if (!section || !planFits(plan) || !known(seated) || seated.some(({ person }) => people.get(person)!.deputy)) return false;
       const others = memberships.filter((member) => member.section !== id);
       memberships.splice(0, memberships.length, ...others, ...seated);
       section.seats = plan.seats.map((place) => place.seat);
+      trail.push(rowOf({ kind: 'seatingChanged', section: id, facts: { section: section.name } }, by));
       return true;
     },
 
-    async seatFor(programme, section, plan) {
+    async seatFor(programme, section, plan, by = null) {
       if (!programmes.has(programme) || !sections.has(section)) return false;
       const key = keyOf(programme, section);
       if (plan === null) seatings.delete(key);
       else if (!planFits(plan) || !known(membersOf(plan))) return false;
       else seatings.set(key, { programme, section, seats: plan.seats.map(({ seat }) => seat), members: membersOf(plan) });
+      trail.push(rowOf({ kind: 'seatingChanged', section, facts: { section: sections.get(section)!.name, programme: programmes.get(programme)!.title } }, by));
       return true;
     },
 
@@ -53,10 +57,12 @@ export function createMemorySections({ people, sections, memberships, parts, wor
       return seatedIn(view(part.section)!, seatingsOf({ people, seatings }, works.get(part.work)!.programme));
     },
 
-    async set(id, settings) {
+    async set(id, settings, by = null) {
       const section = sections.get(id);
-      if (section) section.settings = settings;
-      return section !== undefined;
+      if (!section) return false;
+      section.settings = settings;
+      trail.push(rowOf({ kind: 'settingsChanged', section: id, facts: { section: section.name } }, by));
+      return true;
     },
 
     parts: async (section) => [...parts.values()].filter((part) => part.section === section).map((part) => part.id),

@@ -45,10 +45,18 @@ export interface Ruling {
 export interface Place {
   head: number;
   revision: number;
+  /** Rises when a name was taken out of the log: what was read before is read anew. */
+  rewritten?: number;
 }
 
 /** Ask again after loading: another process added to the log, or the music was corrected. */
 export const MOVED = 'moved';
+
+/** A row of some log with the names of what it is in. */
+export interface OwnRow extends Pick<LogEntry, 'operation' | 'name' | 'input' | 'at'> {
+  work: string;
+  part: string;
+}
 
 export interface PartLog {
   /**
@@ -58,6 +66,8 @@ export interface PartLog {
   commit<R extends Ruling>(part: string, expected: Place, askers: Asker[], operations: string[], decide: (ground: Ground) => R): Promise<R | typeof MOVED | null>;
   /** Rows after `after`, at most `limit`, in order; head is the whole log's. null when there is no such part. */
   entries(part: string, after: number, limit: number): Promise<{ head: number; entries: LogEntry[] } | null>;
+  /** What somebody wrote, in the order in which they wrote it: for their own eyes. */
+  rowsBy(person: string): Promise<OwnRow[]>;
   heads(parts: string[]): Promise<Map<string, number>>;
   /** Where the part is now; null when there is no such part. */
   place(part: string): Promise<Place | null>;

@@ -13,6 +13,7 @@ import { createPostgresLog } from './postgresLog.ts';
 import { createPostgresPeople } from './postgresPeople.ts';
 import { openPostgresQueue, type PostgresQueue } from './postgresQueue.ts';
 import { createPostgresSections } from './postgresSections.ts';
+import { createPostgresTrail } from './postgresTrail.ts';
 import { findIn } from './postgresWhereabouts.ts';
 import { PrismaClient } from './prisma-client/client.ts';
 import { alone } from './alone.ts';
@@ -77,6 +78,7 @@ function storeOf(pool: pg.Pool, ensemble: string, queue: PostgresQueue): Store {
     archive: createPostgresArchive(pool),
     errata: createPostgresErrata(prisma),
     jobs: createPostgresJobs(pool, queue, ensemble),
+    trail: createPostgresTrail(pool),
     find: findIn(pool),
     close: () => prisma.$disconnect(),
   };

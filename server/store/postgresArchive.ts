@@ -2,6 +2,7 @@ import type pg from 'pg';
 import { musicPrints } from '../../core/archive/alike.ts';
 import { keptMarks, type KeptPart, type KeptSet, type KeptSetView } from '../../core/archive/keptSet.ts';
 import type { Archive } from './archive.ts';
+import { tell } from './tell.ts';
 import { transaction } from './transaction.ts';
 
 const HEADING = 'id, title, composer, ensemble, conductor, season, file_name as "fileName", kept_by as "keptBy", kept_at as "keptAt"';
@@ -22,10 +23,14 @@ async function insert(client: pg.PoolClient, set: KeptSet): Promise<boolean> {
 
 export function createPostgresArchive(pool: pg.Pool): Archive {
   return {
-    keep: (sets) =>
+    keep: (sets, by = null, how = 'setKept') =>
       transaction(pool, async (client) => {
         const added: string[] = [];
-        for (const set of sets) if (await insert(client, set)) added.push(set.id);
+        for (const set of sets) {
+          if (!(await insert(client, set))) continue;
+          added.push(set.id);
+          await tell(client, { kind: how, facts: { work: set.title, season: set.season } }, by);
+        }
         return added;
       }),
 

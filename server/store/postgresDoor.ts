@@ -1,13 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import { WAYS, type Way } from '../../core/agreement/wire/signIn.ts';
-import { HANDED_OUT, UNKNOWN, type Door, type SessionRow } from './door.ts';
+import { HANDED_OUT, UNKNOWN, type Belonging, type Door, type Erased, type SessionRow } from './door.ts';
 import { createPostgresWays, letterTo } from './postgresWays.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
+import { tellAtDoor, trailRow } from './tell.ts';
 
 const NAMED = { id: true, name: true } as const;
 const BELONGINGS = { select: { librarian: true, deputy: true, ensemble: { select: NAMED } }, orderBy: [{ since: 'asc' }, { ensembleId: 'asc' }] } as const satisfies Prisma.Person$belongingsArgs;
 /** A newer server may have written a way that this one does not know. */
 const wayOf = (way: string): Way => WAYS.find((known) => known === way) ?? 'link';
+/** A name may stand in the logs of many seasons. Chosen, not measured. */
+const LONG = { timeout: 60_000 };
 const bytes = (hash: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(hash);
 
 export function createPostgresDoor(prisma: PrismaClient): Door {
@@ -29,9 +32,18 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       return count ? row : null;
     },
     ensembles: () => prisma.ensemble.findMany({ select: NAMED, orderBy: [{ createdAt: 'asc' }, { id: 'asc' }] }),
-    async nameEnsemble(id, name) {
-      const taken = await prisma.ensemble.findFirst({ where: { name, id: { not: id } }, select: { id: true } });
-      return taken === null && (await prisma.ensemble.updateMany({ where: { id }, data: { name } })).count > 0;
+    async nameEnsemble(id, name, by = null) {
+      try {
+        return await prisma.$transaction(async (tx) => {
+          const { count } = await tx.ensemble.updateMany({ where: { id }, data: { name } });
+          if (count) await tx.trailRow.createMany({ data: [{ ...trailRow({ kind: 'ensembleNamed', facts: { name } }, by), ensembleId: id }] });
+          return count > 0;
+        });
+      } catch (reason) {
+        // Another has the name, perhaps since a moment ago.
+        if ((reason as { code?: unknown }).code === 'P2002') return false;
+        throw reason;
+      }
     },
     async join(ensembleId, personId, standing) {
       await prisma.belonging.upsert({ where: { ensembleId_personId: { ensembleId, personId } }, create: { ensembleId, personId, ...standing }, update: standing });
@@ -39,6 +51,13 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
 
     async belongings(id) {
       return (await prisma.person.findUnique({ where: { id }, select: { belongings: BELONGINGS } }))?.belongings ?? [];
+    },
+
+    async belongingsOf(people) {
+      const rows = await prisma.belonging.findMany({ where: { personId: { in: [...people] } }, ...BELONGINGS, select: { ...BELONGINGS.select, personId: true } });
+      const found = new Map<string, Belonging[]>();
+      for (const { personId, ...belonging } of rows) found.set(personId, [...(found.get(personId) ?? []), belonging]);
+      return found;
     },
 
     async addLink(personId, tokenHash, expiresAt, ensembleId, { invitation, letter } = HANDED_OUT) {
@@ -54,8 +73,12 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
     },
 
     async openSession(personId, tokenHash, expiresAt, only, { at = new Date(), ...coming } = UNKNOWN) {
-      const { id } = await prisma.session.create({ data: { ...coming, id: randomUUID(), personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId: only, bound: only !== null, createdAt: at, usedAt: at, provenAt: at } });
-      return id;
+      return prisma.$transaction(async (tx) => {
+        const data = { ...coming, id: randomUUID(), personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId: only, bound: only !== null, createdAt: at, usedAt: at, provenAt: at };
+        const { id, person } = await tx.session.create({ data, select: { id: true, person: { select: NAMED } } });
+        await tellAtDoor(tx, person, { kind: 'signedIn', facts: { way: coming.way } }, only);
+        return id;
+      });
     },
     async session(tokenHash, now) {
       const select = { id: true, ensembleId: true, bound: true, createdAt: true, usedAt: true, provenAt: true, person: { select: { ...NAMED, belongings: BELONGINGS } } } as const;
@@ -79,12 +102,45 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       return rows.map((row) => ({ id: row.id, only: row.bound ? row.ensembleId : null, way: wayOf(row.way), browser: row.browser, device: row.device as SessionRow['device'], begun: row.createdAt, used: row.usedAt }));
     },
     async revoke(id, now) {
-      await prisma.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });
+      await prisma.$transaction(async (tx) => {
+        const { count } = await tx.session.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: now } });
+        const ended = count ? await tx.session.findUnique({ where: { id }, select: { bound: true, ensembleId: true, person: { select: NAMED } } }) : null;
+        if (ended) await tellAtDoor(tx, ended.person, { kind: 'sessionEnded' }, ended.bound ? ended.ensembleId : null);
+      });
     },
+    shut: (ensembleId, personId, now) =>
+      prisma.$transaction(async (tx) => {
+        await tx.signInLink.deleteMany({ where: { ensembleId, personId } });
+        const where = { ensembleId, personId, bound: true, revokedAt: null };
+        const open = await tx.session.findMany({ where, select: { id: true } });
+        await tx.session.updateMany({ where, data: { revokedAt: now } });
+        return open.map(({ id }) => id);
+      }),
     async live(sessions, now) {
       const rows = await prisma.session.findMany({ where: { id: { in: sessions }, revokedAt: null, expiresAt: { gt: now } }, select: { id: true } });
       return new Set(rows.map(({ id }) => id));
     },
+
+    async tell(id, news, only) {
+      const person = await prisma.person.findUnique({ where: { id }, select: NAMED });
+      if (person) await tellAtDoor(prisma, person, news, only);
+    },
+
+    left: async (personId) => (await prisma.departure.findMany({ where: { personId }, select: { ensemble: { select: NAMED } }, orderBy: { leftAt: 'asc' } })).map(({ ensemble }) => ensemble),
+    async kept(id) {
+      const { createdAt, sessions, links } = await prisma.person.findUniqueOrThrow({ where: { id }, select: { createdAt: true, sessions: { orderBy: { createdAt: 'asc' }, include: { ensemble: { select: NAMED } } }, links: { orderBy: { expiresAt: 'asc' } } } });
+      return {
+        since: createdAt.toISOString(),
+        sessions: sessions.map((session) => ({ began: session.createdAt.toISOString(), ends: session.expiresAt.toISOString(), ended: session.revokedAt?.toISOString() ?? null, ensemble: session.ensemble?.name ?? null })),
+        links: links.map(({ expiresAt, usedAt }) => ({ ends: expiresAt.toISOString(), used: usedAt?.toISOString() ?? null })),
+      };
+    },
+    erase: (id, asker, comments) =>
+      prisma.$transaction(async (tx) => {
+        const sessions = await tx.session.findMany({ where: { personId: id }, select: { id: true } });
+        const parts = await tx.$queryRaw<Erased['parts']>`select ensemble, part from erase_person(${id}, ${asker}, ${comments})`;
+        return { sessions: sessions.map((session) => session.id), parts };
+      }, LONG),
 
     hand: (personId) => asOwner(personId, (tx) => tx.hand.findUnique({ where: { personId }, select: { factor: true, shortFourth: true } })),
     async setHand(personId, hand) {

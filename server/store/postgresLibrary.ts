@@ -4,10 +4,11 @@ import type { Part } from '../../core/music/part.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { WorkView } from '../../core/agreement/wire/http.ts';
 import { insertEdition, insertFiles, insertParts, nextPosition, renewPart } from './editionRows.ts';
-import type { EarlierEdition, Library, StoredPart } from './library.ts';
+import type { EarlierEdition, Library, NewEdition, StoredPart } from './library.ts';
 import { endWithin } from './postgresJobs.ts';
 import type { PrismaClient } from './prisma-client/client.ts';
 import { lastDay } from './programmeEnd.ts';
+import { tell, tellIn } from './tell.ts';
 import { transaction } from './transaction.ts';
 import { ON_SHELF, programmeView, SHOWN, workView } from './workView.ts';
 
@@ -27,14 +28,18 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     part: async (id) => (await storedParts('id', id))[0] ?? null,
     partsOf: (id) => storedParts('work_id', id),
 
-    async addProgramme(programme) {
-      const { id } = await prisma.programme.create({ data: { id: randomUUID(), ...programme, ends: ends(programme) }, select: { id: true } });
-      return { id, ...programme, works: [], seatings: [] };
-    },
-    async setProgramme(id, programme) {
-      const { count } = await prisma.programme.updateMany({ where: { id }, data: { ...programme, ends: ends(programme) } });
-      return count > 0;
-    },
+    addProgramme: (programme, by = null) =>
+      prisma.$transaction(async (tx) => {
+        const { id } = await tx.programme.create({ data: { id: randomUUID(), ...programme, ends: ends(programme) }, select: { id: true } });
+        await tellIn(tx, { kind: 'programmeAdded', facts: { programme: programme.title } }, by);
+        return { id, ...programme, works: [], seatings: [] };
+      }),
+    setProgramme: (id, programme, by = null) =>
+      prisma.$transaction(async (tx) => {
+        const { count } = await tx.programme.updateMany({ where: { id }, data: { ...programme, ends: ends(programme) } });
+        if (count) await tellIn(tx, { kind: 'programmeChanged', facts: { programme: programme.title } }, by);
+        return count > 0;
+      }),
 
     async programme(id) {
       const row = await prisma.programme.findUnique({ where: { id }, include: ON_SHELF });
@@ -48,6 +53,7 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
         const { rowCount } = await client.query('insert into work (id, programme_id, title, composer) select $1, id, $3, $4 from programme where id = $2', [id, programme, title, composer]);
         if (!rowCount) return false;
         await insertFiles(client, id, [{ edition, parts }, ...further], 0);
+        await tellOf(client, 'workLaid', title, edition);
         if (ending) await endWithin(client, ending, id);
         return true;
       });
@@ -57,9 +63,10 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
     async addFiles(id, files, ending) {
       const added = await transaction(pool, async (client) => {
         // The row is held, so that two who add at once do not number their parts alike.
-        const { rowCount } = await client.query('select from work where id = $1 for update', [id]);
-        if (!rowCount) return false;
+        const { rows } = await client.query<{ title: string }>('select title from work where id = $1 for update', [id]);
+        if (!rows[0]) return false;
         await insertFiles(client, id, files, await nextPosition(client, id));
+        for (const { edition } of files) await tellOf(client, 'filesLaid', rows[0].title, edition);
         if (ending) await endWithin(client, ending, id);
         return true;
       });
@@ -72,6 +79,8 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
         // In one order for everybody, so that two corrected editions cannot wait for each other.
         for (const part of [...changed].sort((a, b) => (a.id < b.id ? -1 : 1))) await renewPart(client, part, source, edition);
         await insertParts(client, id, source, added, await nextPosition(client, id));
+        const { rows } = await client.query<{ title: string }>('select title from work where id = $1', [id]);
+        await tellOf(client, 'editionLaid', rows[0]!.title, edition);
         if (ending) await endWithin(client, ending, id);
       });
       return (await work(id))!;
@@ -101,11 +110,15 @@ export function createPostgresLibrary(prisma: PrismaClient, pool: pg.Pool): Libr
       return Boolean(rowCount);
     },
 
-    async assign(id, section) {
-      if (section === null) return (await prisma.part.updateMany({ where: { id }, data: { sectionId: null } })).count > 0;
-      const { rowCount } = await pool.query(ON_STANDS, [id, section]);
-      return Boolean(rowCount);
-    },
+    assign: (id, section, by = null) =>
+      transaction(pool, async (client) => {
+        const { rowCount } = section === null ? await client.query('update part set section_id = null where id = $1', [id]) : await client.query(ON_STANDS, [id, section]);
+        if (!rowCount) return false;
+        const { rows } = await client.query<{ part: string; work: string; section: string | null }>(NAMED, [id]);
+        const { section: to, ...names } = rows[0]!;
+        await tell(client, { kind: 'partAssigned', part: id, section, facts: { ...names, ...(to === null ? {} : { section: to }) } }, by);
+        return true;
+      }),
   };
 }
 
@@ -114,11 +127,19 @@ const ends = (programme: ProgrammeBody): Date | null => {
   return day === null ? null : new Date(day);
 };
 
-const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.head, w.id as work_id, w.title, w.composer
+const STORED = `select p.id, p.edition_id as edition, p.section_id as section, p.content, p.revision, p.rewritten, p.head, w.id as work_id, w.title, w.composer
   from part p join work w on w.id = p.work_id`;
 
 const ON_STANDS = `update part p set section_id = s.id, instrument = s.instrument,
   content = case when p.instrument = s.instrument then p.content else jsonb_set(p.content::jsonb, '{instrument}', to_jsonb(s.instrument))::json end
   from section s where p.id = $1 and s.id = $2`;
+
+const NAMED = 'select p.name as part, w.title as work, s.name as section from part p join work w on w.id = p.work_id left join section s on s.id = p.section_id where p.id = $1';
+
+/** An edition was laid on the shelf by whoever brought it. */
+async function tellOf(client: pg.PoolClient, kind: 'workLaid' | 'filesLaid' | 'editionLaid', work: string, { by, fileName }: NewEdition): Promise<void> {
+  const { rows } = await client.query<{ id: string; name: string }>('select id, name from person where id = $1', [by]);
+  await tell(client, { kind, facts: { work, file: fileName } }, rows[0] ?? null);
+}
 
 type PartRow = Omit<StoredPart, 'work'> & { work_id: string; title: string; composer: string };

@@ -6,7 +6,7 @@ import { commitAsGuessed } from './guessedCommit.ts';
 import { keptGrounds } from './keptGrounds.ts';
 import { isElsewhere, lock, type PlaceRow } from './lockedPlace.ts';
 import { write } from './logRows.ts';
-import { MOVED, type PartLog, type Place } from './partLog.ts';
+import { MOVED, type OwnRow, type PartLog, type Place } from './partLog.ts';
 import { transaction } from './transaction.ts';
 
 /** The hot path: raw statements, one transaction a batch, ordered by the lock on the part's row. */
@@ -41,13 +41,18 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
       return { head: rows[0].head, entries: rows.filter((row) => row.seq !== null).map(entryOf) };
     },
 
+    async rowsBy(person) {
+      const { rows } = await pool.query<Omit<OwnRow, 'at'> & { at: Date }>('select o.operation, o.name, o.input, o.at, w.title as work, p.name as part from operation o join part p on p.id = o.part_id join work w on w.id = p.work_id where o.person_id = $1 order by o.at, o.part_id, o.seq', [person]);
+      return rows.map((row) => ({ ...row, at: row.at.toISOString() }));
+    },
+
     async heads(parts) {
       const { rows } = await pool.query<{ id: string; head: number }>({ name: 'heads', text: 'select id, head from part where id = any($1)', values: [parts] });
       return new Map(rows.map((row) => [row.id, row.head]));
     },
 
     async place(part) {
-      const { rows } = await pool.query<Place>({ name: 'place', text: 'select head, revision from part where id = $1', values: [part] });
+      const { rows } = await pool.query<Place>({ name: 'place', text: 'select head, revision, rewritten from part where id = $1', values: [part] });
       return rows[0] ?? null;
     },
 

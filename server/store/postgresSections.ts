@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { SectionSettings, SectionView } from '../../core/agreement/wire/http.ts';
 import type { Prisma, PrismaClient } from './prisma-client/client.ts';
 import { seatingView } from './seatingRows.ts';
+import { tellIn } from './tell.ts';
 import { membersOf, planFits, type SeatingPlan, type Sections } from './sections.ts';
 
 const WHO = { select: { id: true, name: true } } as const;
@@ -10,11 +11,15 @@ type Row = Prisma.SectionGetPayload<{ include: typeof WITH_PEOPLE }>;
 
 export function createPostgresSections(prisma: PrismaClient): Sections {
   return {
-    async add(name, instrument) {
+    async add(name, instrument, by = null) {
       const last = await prisma.section.aggregate({ _max: { position: true } });
       const row = { id: randomUUID(), name, instrument, position: (last._max.position ?? 0) + 1, seats: [] };
-      const { count } = await prisma.section.createMany({ data: [row], skipDuplicates: true });
-      return count ? { id: row.id, name, instrument, seats: [], principal: null, settings: {} } : null;
+      return prisma.$transaction(async (tx) => {
+        const { count } = await tx.section.createMany({ data: [row], skipDuplicates: true });
+        if (!count) return null;
+        await tellIn(tx, { kind: 'sectionAdded', section: row.id, facts: { section: name } }, by);
+        return { id: row.id, name, instrument, seats: [], principal: null, settings: {} };
+      });
     },
 
     all: async () => (await prisma.section.findMany({ include: WITH_PEOPLE, orderBy: { position: 'asc' } })).map(view),
@@ -24,25 +29,30 @@ export function createPostgresSections(prisma: PrismaClient): Sections {
       return row && view(row);
     },
 
-    async seat(id, plan) {
+    async seat(id, plan, by = null) {
       if (!planFits(plan)) return false;
       const seated = membersOf(plan).map(({ person, ...place }) => ({ ...place, personId: person, sectionId: id }));
       return prisma.$transaction(async (tx) => {
-        if (!(await hold(tx, id)) || !(await known(tx, plan))) return false;
+        const section = await hold(tx, id);
+        if (section === null || !(await known(tx, plan, { deputy: false }))) return false;
         await tx.membership.deleteMany({ where: { sectionId: id } });
         await tx.membership.createMany({ data: seated });
         await tx.section.update({ where: { id }, data: { seats: plan.seats.map((place) => place.seat) } });
+        await tellIn(tx, { kind: 'seatingChanged', section: id, facts: { section } }, by);
         return true;
       });
     },
 
-    async seatFor(programmeId, sectionId, plan) {
+    async seatFor(programmeId, sectionId, plan, by = null) {
       if (plan && !planFits(plan)) return false;
       return prisma.$transaction(async (tx) => {
-        if (!(await hold(tx, sectionId)) || !(await tx.programme.count({ where: { id: programmeId } }))) return false;
+        const section = await hold(tx, sectionId);
+        const programme = await tx.programme.findUnique({ where: { id: programmeId }, select: { title: true } });
+        if (section === null || !programme) return false;
         if (plan && !(await known(tx, plan))) return false;
         const where = { programmeId, sectionId };
         await tx.programmeSeating.deleteMany({ where });
+        await tellIn(tx, { kind: 'seatingChanged', section: sectionId, facts: { section, programme: programme.title } }, by);
         if (!plan) return true;
         await tx.programmeSeating.create({ data: { ...where, seats: plan.seats.map(({ seat }) => seat) } });
         await tx.programmeMember.createMany({ data: membersOf(plan).map(({ person, ...place }) => ({ ...place, ...where, personId: person })) });
@@ -57,10 +67,14 @@ export function createPostgresSections(prisma: PrismaClient): Sections {
       return { ...view(part.section), ...(own ? seatingView(own.seats, own.members) : {}) };
     },
 
-    async set(id, settings) {
-      const { count } = await prisma.section.updateMany({ where: { id }, data: { settings: settings as Prisma.InputJsonObject } });
-      return count > 0;
-    },
+    set: (id, settings, by = null) =>
+      prisma.$transaction(async (tx) => {
+        const section = await hold(tx, id);
+        if (section === null) return false;
+        await tx.section.update({ where: { id }, data: { settings: settings as Prisma.InputJsonObject } });
+        await tellIn(tx, { kind: 'settingsChanged', section: id, facts: { section } }, by);
+        return true;
+      }),
 
     parts: async (sectionId) => (await prisma.part.findMany({ where: { sectionId }, select: { id: true } })).map((part) => part.id),
   };
@@ -70,12 +84,12 @@ function view({ id, name, instrument, seats, memberships, settings }: Row): Sect
   return { id, name, instrument, ...seatingView(seats, memberships), settings: settings as SectionSettings };
 }
 
-/** Held while a plan changes: a batch that commits reads the section under a share lock, so it sees the old plan or the new. False when there is no such section. */
-async function hold(tx: Prisma.TransactionClient, section: string): Promise<boolean> {
-  return (await tx.$queryRaw<unknown[]>`select id from section where id = ${section} for update`).length > 0;
+/** Held while a plan changes: a batch that commits reads the section under a share lock, so it sees the old plan or the new. Its name; null when there is no such section. */
+async function hold(tx: Prisma.TransactionClient, section: string): Promise<string | null> {
+  return (await tx.$queryRaw<{ name: string }[]>`select name from section where id = ${section} for update`)[0]?.name ?? null;
 }
 
-async function known(tx: Prisma.TransactionClient, plan: SeatingPlan): Promise<boolean> {
+async function known(tx: Prisma.TransactionClient, plan: SeatingPlan, who: { deputy?: boolean } = {}): Promise<boolean> {
   const people = membersOf(plan).map(({ person }) => person);
-  return (await tx.belonging.count({ where: { personId: { in: people } } })) === people.length;
+  return (await tx.belonging.count({ where: { personId: { in: people }, ...who } })) === people.length;
 }

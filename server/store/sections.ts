@@ -1,5 +1,6 @@
 import type { SectionSettings, SectionView } from '../../core/agreement/wire/http.ts';
 import type { SeatId } from '../../core/music/seat.ts';
+import type { By } from './trail.ts';
 
 export interface SeatingPlan {
   /** Front to back. */
@@ -7,18 +8,19 @@ export interface SeatingPlan {
   principal: string | null;
 }
 
+/** `by` is told in the trail with what was done. */
 export interface Sections {
   /** null when the name is taken. */
-  add(name: string, instrument: string): Promise<SectionView | null>;
+  add(name: string, instrument: string, by?: By): Promise<SectionView | null>;
   all(): Promise<SectionView[]>;
   byId(id: string): Promise<SectionView | null>;
-  /** Replaces desks and memberships at once. False when there is no such section or person. */
-  seat(section: string, plan: SeatingPlan): Promise<boolean>;
+  /** Replaces desks and memberships at once. False when there is no such section or person; a deputy has no usual seat. */
+  seat(section: string, plan: SeatingPlan, by?: By): Promise<boolean>;
   /** Who sits where in one programme; null: as usual again. False when there is no such programme, section or person. */
-  seatFor(programme: string, section: string, plan: SeatingPlan | null): Promise<boolean>;
+  seatFor(programme: string, section: string, plan: SeatingPlan | null, by?: By): Promise<boolean>;
   /** The section of a part as it sits in that part's programme; null when it is with no section. */
   ofPart(part: string): Promise<SectionView | null>;
-  set(section: string, settings: SectionSettings): Promise<boolean>;
+  set(section: string, settings: SectionSettings, by?: By): Promise<boolean>;
   /** Ids of the parts that lie on its stands. */
   parts(section: string): Promise<string[]>;
 }

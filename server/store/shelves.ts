@@ -3,6 +3,7 @@ import type { AgreementState } from '../../core/agreement/state.ts';
 import type { ErratumView } from '../../core/archive/erratum.ts';
 import type { KeptSet } from '../../core/archive/keptSet.ts';
 import type { SectionSettings } from '../../core/agreement/wire/http.ts';
+import type { TrailRow } from '../../core/agreement/wire/trail.ts';
 import type { ProgrammeBody } from '../../core/agreement/wire/programme.ts';
 import type { HandProfile } from '../../core/hand/reach.ts';
 import type { Part } from '../../core/music/part.ts';
@@ -22,6 +23,7 @@ export interface MemoryPart {
   section: string | null;
   content: Part;
   revision: number;
+  rewritten: number;
   log: LogEntry[];
   shelf: Ruling['shelf'];
   earlier: (Omit<EarlierEdition, 'fileName'> & { content: Part })[];
@@ -33,6 +35,8 @@ type Letters = Map<string, LettersWish & { sentAt: Date | null; remindedAt: Date
 /** What the memory store holds of one ensemble, one map for each table. */
 export interface Shelves {
   people: Map<string, Person>;
+  /** Who has left, and when. */
+  departures: Map<string, Date>;
   sections: Map<string, { id: string; name: string; instrument: string; seats: SeatId[]; settings: SectionSettings }>;
   /** Of all ensembles: a person has one address. */
   letters: Letters;
@@ -48,10 +52,13 @@ export interface Shelves {
   refused: Map<string, RefusedOperation>;
   kept: Map<string, KeptSet>;
   errata: Map<string, ErratumView & { work: string }>;
+  /** In the order it was told. */
+  trail: TrailRow[];
 }
 
 const emptyShelves = (letters: Letters): Shelves => ({
   people: new Map(),
+  departures: new Map(),
   sections: new Map(),
   letters,
   attention: new Map(),
@@ -64,6 +71,7 @@ const emptyShelves = (letters: Letters): Shelves => ({
   refused: new Map(),
   kept: new Map(),
   errata: new Map(),
+  trail: [],
 });
 
 interface EnsembleShelves {

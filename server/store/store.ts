@@ -6,6 +6,7 @@ import type { Library } from './library.ts';
 import type { PartLog } from './partLog.ts';
 import type { People } from './people.ts';
 import type { Sections } from './sections.ts';
+import type { Trail } from './trail.ts';
 import type { Thing, Whereabouts } from './whereabouts.ts';
 
 /** Everything that one ensemble keeps. */
@@ -17,6 +18,7 @@ export interface Store {
   attention: Attention;
   archive: Archive;
   errata: Errata;
+  trail: Trail;
   /** Long work asked for. */
   jobs: Jobs;
   /** Where a thing of this ensemble is; null when it has no such thing. */

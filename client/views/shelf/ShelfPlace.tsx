@@ -12,12 +12,15 @@ import { useHint } from '../../ui/hints.ts';
 import { useSay } from '../../ui/useSay.ts';
 import { words } from '../../words/words.ts';
 import { WaitingList } from '../waiting/WaitingList.tsx';
+import { Ensembles } from './Ensembles.tsx';
 import { Languages } from './Languages.tsx';
 import { Letters } from './Letters.tsx';
+import { MyData } from './MyData.tsx';
 import { MyHand } from './MyHand.tsx';
 import { MySignIn } from './MySignIn.tsx';
 import { ProgrammeRow } from './ProgrammeRow.tsx';
 import { ShelfTools } from './ShelfTools.tsx';
+import { Trail } from './Trail.tsx';
 
 /** Few who come to the Shelf keep the library. */
 const Librarian = lazy(async () => ({ default: (await import('./Librarian.tsx')).Librarian }));
@@ -40,9 +43,10 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
   return (
     <>
       <main className="pages shelf">
-        <Head left={words.places.shelf} middle={words.shelf.middle} right={value ? value.me.name : ''} />
+        <Head left={words.places.shelf} middle={value ? value.me.ensemble.name : words.shelf.middle} right={value ? value.me.name : ''} />
         {value ? (
           <>
+            <Ensembles me={value.me} act={act} />
             <ul className="programmes">
               {value.shelf.programmes.map((programme) => (
                 <ProgrammeRow key={programme.id} programme={programme} mine={sectionsOf(value.shelf.sections, programme.seatings, value.me.id)} />
@@ -52,14 +56,18 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
             <MyHand act={act} />
             <Letters act={act} />
             <MySignIn act={act} />
+            <MyData name={value.me.name} act={act} />
             {librarian ? (
               <Suspense>
-                <Librarian shelf={value.shelf} act={act} />
+                <Librarian shelf={value.shelf} me={value.me} act={act} />
               </Suspense>
             ) : null}
-            <p className="foot">
-              <PlaceLink to={{ at: 'archive' }}>{words.archive.link}</PlaceLink>
-            </p>
+            {librarian || value.me.memberships.some(({ role }) => role === 'principal') ? <Trail people={value.shelf.people} /> : null}
+            {value.me.deputy ? null : (
+              <p className="foot">
+                <PlaceLink to={{ at: 'archive' }}>{words.archive.link}</PlaceLink>
+              </p>
+            )}
             <p className="foot">
               <PlaceLink to={{ at: 'rules', rule: null }}>{words.shelf.rules}</PlaceLink>
             </p>
@@ -69,7 +77,7 @@ export function ShelfPlace({ place }: { place: Place }): ReactNode {
       </main>
       <Ledge
         here={place} sentence={<b>{said ?? sentence}</b>}
-        sub={value ? (value.shelf.programmes.length ? (hint ? words.shelf.whereSub : null) : librarian ? words.shelf.emptyLibrarian : words.shelf.emptyOther) : null}
+        sub={value ? (value.shelf.programmes.length ? (hint ? words.shelf.whereSub : null) : librarian ? words.shelf.emptyLibrarian : value.me.deputy ? words.people.over : words.shelf.emptyOther) : null}
         tools={value ? <ShelfTools /> : null}
       />
     </>

@@ -12,6 +12,7 @@ import { findings } from './findings.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
+import { mine, people, trail } from './people.ts';
 import { season } from './season.ts';
 import { marks, pitch } from './marks.ts';
 import { board, compare, past } from './pictures.ts';
@@ -128,6 +129,9 @@ export const fr = {
   reuse,
   misprint,
   revisions,
+  people,
+  mine,
+  trail,
   run,
   elsewhere,
   named,

@@ -167,6 +167,17 @@ export const NewPerson = z.strictObject({
   /** Where the invitation goes; without it the librarian hands it out. */
   letter: z.strictObject({ address: z.email().max(200), language: LetterLanguage }).optional(),
 });
+const name = z.string().trim().min(1).max(80);
+/** PUT /api/people/:person/standing and POST /api/people/:person/back. `myself`: a librarian means their own standing, not by accident. */
+export const StandingBody = z.strictObject({ librarian: z.boolean(), deputy: z.boolean(), myself: z.boolean().default(false) });
+/** PUT /api/ensemble */
+export const EnsembleBody = z.strictObject({ name });
+/** GET /api/people/gone: who has left the ensemble that lies open, the last one first. */
+export interface GoneView {
+  gone: { id: string; name: string; leftAt: string }[];
+}
+/** POST /api/me/erase and POST /api/people/:person/erase: the person's name, typed. `comments`: what they said in comments goes too. */
+export const EraseBody = z.strictObject({ name, comments: z.boolean().default(false) });
 /** PUT /api/me/ensemble: which of my ensembles lies open. */
 export const LookIntoBody = z.strictObject({ ensemble: z.string().min(1).max(64) });
 export const NewSection = z.strictObject({ name: z.string().trim().min(1).max(60), instrument: z.enum(['violin', 'viola', 'cello', 'double-bass']) });

@@ -30,15 +30,16 @@ export function archiveRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.get('/api/archive/export', async (request, reply) => {
-    const { hall } = await librarian(deps, request);
+    const { person, hall } = await librarian(deps, request);
+    await hall.store.trail.tell({ kind: 'handedOut', facts: { what: 'archive' } }, person);
     return reply.type('application/zip').header('content-disposition', attachment('archive.zip')).send(await writeArchive({ ...deps, ...hall }));
   });
 
   app.post('/api/archive', { bodyLimit: LARGEST_ARCHIVE + 1024 * 1024 }, async (request): Promise<TakenIn> => {
-    const { archive } = (await librarian(deps, request)).hall.store;
+    const { person, hall } = await librarian(deps, request);
     const { bytes } = await uploaded(request, LARGEST_ARCHIVE);
     const sets = await readArchive(deps.documents, Buffer.from(bytes));
-    const added = await archive.keep(sets);
+    const added = await hall.store.archive.keep(sets, person, 'archiveTakenIn');
     return { added: added.length, known: sets.length - added.length };
   });
 
@@ -48,7 +49,7 @@ export function archiveRoutes(app: FastifyInstance, deps: Deps): void {
     const under = read(KeepBody, request.body);
     const set = await keptWork(hall.store, idOf(request.params), under, { id: randomUUID(), by: person.name, at: deps.now() });
     if (!set) throw trouble(409, 'NOTHING_INKED', 'Nothing was put by: nothing is inked in on this work yet. Do it again when the section has decided something.');
-    await archive.keep([set]);
+    await archive.keep([set], person);
     return archive.sets();
   });
 

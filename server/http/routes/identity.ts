@@ -70,6 +70,7 @@ export function identityRoutes(app: FastifyInstance, deps: Deps): void {
     if (session?.id !== id) return 'ERRAND_OVER';
     if (!(await mayChange(deps, session))) return 'BY_LINK';
     if (!(await door.bindIdentity(session.person.id, identity.issuer, identity.subject, deps.now()))) return 'IDENTITY_TAKEN';
+    await door.tell(session.person.id, { kind: 'wayInSet', facts: { way: 'identity' } });
     await renewSession(deps, reply, session.id, null);
     void tellOfChange(deps, session.person, 'identityBound');
     return null;
@@ -84,6 +85,7 @@ export function identityRoutes(app: FastifyInstance, deps: Deps): void {
     // A link for somebody who is here already gives them no way of their own: whoever made it could come in by it, too.
     if (!used.invitation || !(await mayChange(deps, { only: used.ensemble, person }))) return 'BY_LINK';
     if (!(await door.bindIdentity(person.id, identity.issuer, identity.subject, deps.now()))) return 'IDENTITY_TAKEN';
+    await door.tell(person.id, { kind: 'wayInSet', facts: { way: 'identity' } });
     await openSession(deps, request, reply, person.id, null, 'identity');
     return null;
   }

@@ -71,6 +71,7 @@ export function mySignInRoutes(app: FastifyInstance, deps: Deps): void {
       await door.forgetAddress(person.id);
       // Without an address there is nothing to type beside it.
       await door.setPassword(person.id, null, deps.now());
+      await door.tell(person.id, { kind: 'wayInRemoved', facts: { way: 'letter' } });
       await revokeOthers(deps, person.id, session.id);
       void tellOfChange(deps, person, 'address', before?.confirmed ? before : null);
       return view(session);
@@ -103,6 +104,7 @@ export function mySignInRoutes(app: FastifyInstance, deps: Deps): void {
     if (!to) throw trouble(410, 'CLAIM_OVER', 'This link confirms nothing here: it was used before, is too old, or belongs to somebody else’s sign-in. Ask for a new letter under “My sign-in”.');
     const before = await door.address(person.id);
     if (!(await door.setAddress(person.id, to, deps.now()))) throw TAKEN();
+    await door.tell(person.id, { kind: 'wayInSet', facts: { way: 'letter' } });
     if (before?.confirmed && before.address !== to.address) void tellOfChange(deps, person, 'address', before);
     await renewSession(deps, reply, session.id, null);
     return view(session);
@@ -121,6 +123,7 @@ export function mySignInRoutes(app: FastifyInstance, deps: Deps): void {
     const kept = password === null ? null : await keptForm(password);
     if (password !== null && kept === null) throw busy();
     await door.setPassword(person.id, kept, deps.now());
+    await door.tell(person.id, { kind: kept === null ? 'wayInRemoved' : 'wayInSet', facts: { way: 'password' } });
     await revokeOthers(deps, person.id, session.id);
     await renewSession(deps, reply, session.id, null);
     void tellOfChange(deps, person, kept === null ? 'passwordGone' : 'passwordSet');
@@ -130,6 +133,7 @@ export function mySignInRoutes(app: FastifyInstance, deps: Deps): void {
   app.delete('/api/me/identity', async (request, reply) => {
     const session = await whoMayChange(deps, request);
     await door.forgetIdentities(session.person.id);
+    await door.tell(session.person.id, { kind: 'wayInRemoved', facts: { way: 'identity' } });
     await revokeOthers(deps, session.person.id, session.id);
     await renewSession(deps, reply, session.id, null);
     void tellOfChange(deps, session.person, 'identityGone');

@@ -11,6 +11,7 @@ import type { StoredPart } from '../../store/library.ts';
 import { attachment } from '../attachment.ts';
 import type { Deps } from '../deps.ts';
 import { idOf, read } from '../input.ts';
+import { tellsHandedOut } from '../handedOut.ts';
 import { recent } from '../recent.ts';
 import { signedIn } from '../session.ts';
 import { notFound, TroubleAnswer } from '../trouble.ts';
@@ -66,8 +67,10 @@ export function partRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.get('/api/parts/:id/source', async (request, reply) => {
-    const { hall } = await signedIn(deps, request);
-    const { edition } = await partOf(hall, request.params);
+    const { person, hall } = await signedIn(deps, request);
+    const part = await partOf(hall, request.params);
+    const { edition } = part;
+    await tellsHandedOut(hall.store.trail, person)(part, 'source', 'section');
     const { bytes, fileName } = (await hall.store.library.source(edition))!;
     return reply.type('application/octet-stream').header('content-disposition', attachment(fileName)).send(Buffer.from(bytes));
   });

@@ -4,6 +4,7 @@ import type { Person } from '../../store/people.ts';
 import { attachment } from '../attachment.ts';
 import type { Deps, InHall } from '../deps.ts';
 import { idOf, read } from '../input.ts';
+import { tellsHandedOut } from '../handedOut.ts';
 import { markedPart } from '../markedPart.ts';
 import { PrintAsked, PrintsAsked, seatIn } from '../prints/copyOf.ts';
 import { FORMS } from '../prints/forms.ts';
@@ -55,6 +56,7 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
       const copy = await copyThere(hall, print, 0, signal);
       await whenEnded(hall, print, signal);
       if (!copy.made.ok) throw new TroubleAnswer(422, copy.made.trouble);
+      await tellsHandedOut(hall.store.trail, person)(part, look.form, reader);
       const { jobs } = hall.store;
       const { suffix } = FORMS[look.form];
       const [first, ...more] = copy.files;
@@ -74,13 +76,18 @@ export function printRoutes(app: FastifyInstance, deps: Deps): void {
     const { copies, ...look } = read(PrintsAsked, request.body);
     const work = await hall.store.library.work(idOf(request.params));
     if (!work) throw notFound('work');
+    const told: (() => Promise<void>)[] = [];
     for (const { part: id, for: readers } of copies) {
       const { part, facts } = await markedPart(hall, id, person);
       if (part.work.id !== work.id) throw notFound('part');
-      for (const reader of readers) seatIn(facts, reader);
+      for (const reader of readers) {
+        seatIn(facts, reader);
+        told.push(() => tellsHandedOut(hall.store.trail, person)(part, look.form, reader));
+      }
     }
     const order = { copies: copies.flatMap(({ part, for: readers }) => readers.map((reader) => ({ part, for: reader }))), ...look };
     const { print, signal, leave } = await asked(hall, reply, person, work.id, order);
+    for (const tell of told) await tell();
     const zip = packCopies(hall.store.jobs, copiesOf(hall, print, order.copies.length, signal), FORMS[look.form].suffix, leave);
     return reply.type('application/zip').header('content-disposition', attachment(`${work.title} - parts.zip`)).send(zip);
   });

@@ -8,7 +8,7 @@ import { overviewOf } from '../../waiting/overviewOf.ts';
 import type { Hall } from '../../halls.ts';
 import type { Deps } from '../deps.ts';
 import { printable, read } from '../input.ts';
-import { librarian, signedIn } from '../session.ts';
+import { librarian, signedIn, type SignedIn } from '../session.ts';
 import { notFound, trouble } from '../trouble.ts';
 
 const Id = z.string().min(1).max(64).refine(printable);
@@ -29,10 +29,10 @@ export function programmeRoutes(app: FastifyInstance, deps: Deps): void {
     deps.notices.renewed(works.flatMap(({ parts }) => parts.filter((part) => part.section?.id === section).map((part) => part.id)));
   }
 
-  async function seat(request: FastifyRequest, hall: Hall, plan: SeatingPlan | null): Promise<ProgrammeView> {
+  async function seat(request: FastifyRequest, { hall, person }: SignedIn, plan: SeatingPlan | null): Promise<ProgrammeView> {
     const { id, section } = read(OfSection, request.params);
     if (plan && !planFits(plan)) throw trouble(400, 'SEATED_TWICE', 'Nothing was changed: a seat or a person stands in the plan twice. Leave one of them out.');
-    if (!(await hall.store.sections.seatFor(id, section, plan))) throw notFound('programme, section or person');
+    if (!(await hall.store.sections.seatFor(id, section, plan, person))) throw notFound('programme, section or person');
     await renewed(hall, id, section);
     return programmeOf(hall, id);
   }
@@ -44,24 +44,22 @@ export function programmeRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.post('/api/programmes', async (request) => {
-    const { library } = (await librarian(deps, request)).hall.store;
-    return library.addProgramme(read(Body, request.body));
+    const { person, hall } = await librarian(deps, request);
+    return hall.store.library.addProgramme(read(Body, request.body), person);
   });
 
   app.put('/api/programmes/:id', async (request) => {
-    const { hall } = await librarian(deps, request);
+    const { person, hall } = await librarian(deps, request);
     const { id } = read(OfProgramme, request.params);
-    if (!(await hall.store.library.setProgramme(id, read(Body, request.body)))) throw notFound('programme');
+    if (!(await hall.store.library.setProgramme(id, read(Body, request.body), person))) throw notFound('programme');
     return programmeOf(hall, id);
   });
 
   app.put('/api/programmes/:id/sections/:section/seating', async (request) => {
-    const { hall } = await librarian(deps, request);
-    return seat(request, hall, read(Seating, request.body));
+    return seat(request, await librarian(deps, request), read(Seating, request.body));
   });
 
   app.delete('/api/programmes/:id/sections/:section/seating', async (request) => {
-    const { hall } = await librarian(deps, request);
-    return seat(request, hall, null);
+    return seat(request, await librarian(deps, request), null);
   });
 }

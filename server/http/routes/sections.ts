@@ -15,19 +15,20 @@ const Settings = z.record(z.string().max(60), z.json());
 
 export function sectionRoutes(app: FastifyInstance, deps: Deps): void {
   app.post('/api/sections', async (request) => {
-    const { hall } = await librarian(deps, request);
+    const { person, hall } = await librarian(deps, request);
     const { name, instrument } = read(Body, request.body);
-    const section = await hall.store.sections.add(name, instrument);
+    const section = await hall.store.sections.add(name, instrument, person);
     if (!section) throw trouble(409, 'NAME_TAKEN', `There is a section called "${name}" already. Give this one another name.`);
     return section;
   });
 
   app.put('/api/sections/:id/seating', async (request) => {
-    const { sections } = (await librarian(deps, request)).hall.store;
+    const { person, hall } = await librarian(deps, request);
+    const { sections } = hall.store;
     const id = idOf(request.params);
     const plan = read(Seating, request.body);
     if (!planFits(plan)) throw trouble(400, 'SEATED_TWICE', 'Nothing was changed: a seat or a person stands in the plan twice. Leave one of them out.');
-    if (!(await sections.seat(id, plan))) throw notFound('section or person');
+    if (!(await sections.seat(id, plan, person))) throw notFound('section or person');
     deps.notices.renewed(await sections.parts(id));
     return sections.byId(id);
   });
@@ -43,7 +44,7 @@ export function sectionRoutes(app: FastifyInstance, deps: Deps): void {
     const stranger = Object.keys(settings).find((name) => !Object.hasOwn(CheckSettings.shape, name));
     const fault = stranger === undefined ? settingsFault(settings, section.instrument as InstrumentName) : `It knows no "${stranger}".`;
     if (fault) throw trouble(400, 'BAD_SETTING', `Nothing was changed: the checker cannot go by these numbers. ${fault} Correct it and try again.`);
-    await sections.set(id, settings);
+    await sections.set(id, settings, person);
     deps.notices.renewed(await sections.parts(id));
     return sections.byId(id);
   });

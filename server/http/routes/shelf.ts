@@ -14,10 +14,10 @@ export function shelfRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.put('/api/parts/:id/section', async (request) => {
-    const { hall } = await librarian(deps, request);
+    const { person, hall } = await librarian(deps, request);
     const id = idOf(request.params);
     const { section } = read(AssignPart, request.body);
-    if (!(await hall.store.library.assign(id, section))) throw notFound('part or section');
+    if (!(await hall.store.library.assign(id, section, person))) throw notFound('part or section');
     deps.notices.renewed([id]);
     return { section };
   });

@@ -49,6 +49,8 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
     const kept = await door.password(found?.person.id ?? '');
     const same = await isPassword(password, kept);
     if (same === null) throw busy();
+    // Not waited for: the answer takes as long as for an address that nobody knows.
+    if (found && !same) door.tell(found.person.id, { kind: 'signInFailed', by: null, facts: { way: 'password' } }).catch((reason: unknown) => deps.log('A failed sign-in was not told in the trail.', reason));
     if (!same || !found) throw NO_MATCH;
     await wentWell(deps.attempts, 'passwordForAddress', address);
     return come(request, reply, found.person);

@@ -5,7 +5,7 @@ import type { StoredPart } from '../../../server/store/library.ts';
 import { smallPart } from '../../support/smallPart.ts';
 
 const stored = (edition: string, ...names: string[]): StoredPart[] =>
-  names.map((name, i) => ({ id: `${edition}${i}`, work: { id: 'w', title: '', composer: '' }, edition, section: null, content: smallPart(`P${i + 1}`, name), revision: 1, head: 0 }));
+  names.map((name, i) => ({ id: `${edition}${i}`, work: { id: 'w', title: '', composer: '' }, edition, section: null, content: smallPart(`P${i + 1}`, name), revision: 1, rewritten: 0, head: 0 }));
 const file = (...names: string[]): Part[] => names.map((name, i) => smallPart(`P${i + 1}`, name));
 const about = (work: StoredPart[], parts: Part[], movement = '') => {
   const found = partsOfFile(work, parts, movement);

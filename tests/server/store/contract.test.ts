@@ -181,7 +181,7 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       expect(await store.library.earlier(id)).toMatchObject([{ revision: 2, fileName: 'b.xml', settled: {} }, { revision: 1, fileName: 'a.xml', settled: { "a ' b": put } }]);
       expect(await store.library.earlierMusic(id, 2)).toEqual(smallPart('P1', 'Violin I', 6));
       expect((await store.log.heads([id])).get(id)).toBe(1);
-      expect(await store.log.place(id)).toEqual({ head: 1, revision: 3 });
+      expect(await store.log.place(id)).toEqual({ head: 1, revision: 3, rewritten: 0 });
     });
 
     it('programmes show their days and works', async () => {
@@ -283,7 +283,7 @@ describe.each(KINDS)('the store in %s', (kind, open) => {
       expect(await store.log.entries(part, 1, 1)).toEqual({ head: 3, entries: [rows[1]] });
       expect(await store.log.entries(part, 3, 10)).toEqual({ head: 3, entries: [] });
       expect(await store.log.heads([part, 'nowhere'])).toEqual(new Map([[part, 3]]));
-      expect(await store.log.place(part)).toEqual({ head: 3, revision: 1 });
+      expect(await store.log.place(part)).toEqual({ head: 3, revision: 1, rewritten: 0 });
       expect(await store.log.place('nowhere')).toBeNull();
     });
 
