@@ -12,9 +12,10 @@ import { once } from './guarantees/once.ts';
 import { refusedLeavesNothing } from './guarantees/refusedLeavesNothing.ts';
 import { sameEverywhere } from './guarantees/sameEverywhere.ts';
 import { snapshots } from './guarantees/snapshots.ts';
+import { standsUp } from './guarantees/standsUp.ts';
 import { tell, type Guarantee, type Violation } from './told.ts';
 
-export const GUARANTEES: readonly Guarantee[] = [acknowledged, once, dense, sameEverywhere, inOrder, snapshots, refusedLeavesNothing, allowedAtCommit, nothingForgotten, oldPages, decidedOnce, nothingForeign, jobsOnce];
+export const GUARANTEES: readonly Guarantee[] = [acknowledged, once, dense, sameEverywhere, inOrder, snapshots, refusedLeavesNothing, allowedAtCommit, nothingForgotten, oldPages, decidedOnce, nothingForeign, jobsOnce, standsUp];
 
 /** Everything in a recorded history that was promised and did not hold. Pure: the same record, the same answer. */
 export function check(history: readonly Happened[]): Violation[] {

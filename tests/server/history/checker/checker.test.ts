@@ -72,6 +72,7 @@ const WRONGS: [guarantee: number, what: string, wrong: (history: Happened[]) => 
   [13, 'a job has its effect twice', at('job', (one) => ({ ...one, effects: 2 }))],
   [13, 'a job is said done and has no effect', at('job', (one) => ({ ...one, effects: 0 }))],
   [13, 'a job that was refused has its effect', at('job', (one) => ({ ...one, told: 'failed' }))],
+  [14, 'a server ends because the database was away', more({ k: 'fell', t: 50, name: 'server 1', said: ['Unhandled'] })],
 ];
 
 function inSecondPart(history: Happened[]): Happened[] {

@@ -50,6 +50,8 @@ export type Happened =
   | { k: 'cutOff'; person: string; ms: number; most: number }
   | { k: 'oldPage'; t: Time; op: string; part: string; status: string; waiting: string[] }
   | { k: 'fault'; t: Time; kind: string; at: string }
+  /** A server or worker that ended by itself: nobody had killed it. */
+  | { k: 'fell'; t: Time; name: string; said: string[] }
   /** Work for the line of long jobs that was taken in, and how often it had its effect. */
   | { k: 'job'; id: string; effects: number; told: string }
   | { k: 'log'; part: string; rows: (LogEntry & { ensemble: string })[] }
