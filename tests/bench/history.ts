@@ -31,6 +31,8 @@ function judge(path: string, name: string): Summary {
   console.log(`${name}: ${acknowledged} operations acknowledged, ${rows} rows, ${refused} refused, ${sum} faults, ${violations.length} violations`);
   for (const [kind, count] of Object.entries(faults).sort(([a], [b]) => (a < b ? -1 : 1))) console.log(`  ${String(count).padStart(4)} ${kind}`);
   if (cutOffs.length) console.log(`  lines of people signed out closed after ${Math.round(cutOffs[cutOffs.length >> 1]!)} ms (median), ${Math.round(cutOffs.at(-1)!)} ms at most`);
+  const jobs = history.flatMap((one) => (one.k === 'job' ? [one.told] : []));
+  if (jobs.length) console.log(`  ${jobs.length} long jobs taken in, ${jobs.filter((told) => told === 'done').length} done`);
   for (const { id, says } of GUARANTEES) {
     const broken = violations.filter(({ guarantee }) => guarantee === id);
     if (broken.length === 0) continue;

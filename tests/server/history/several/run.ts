@@ -11,6 +11,7 @@ import type { Happened } from '../record/happened.ts';
 import { print, recorder, steady, type Note } from '../record/record.ts';
 import { slipsOfState } from './slipsOfState.ts';
 import { furnish, viewOf, type House } from './furnish.ts';
+import { longJobs } from './longJobs.ts';
 import { toLines } from './misfortunes/lines.ts';
 import { createTroubles, type Misfortune, type Scene } from './misfortunes/misfortune.ts';
 import { toPeople } from './misfortunes/people.ts';
@@ -205,7 +206,8 @@ async function play(options: RunOptions, { premises, houses, luck, note, rooms, 
   }
 
   const keeping = keepUp();
-  await Promise.all([misfortunes(), resend(), pry(), tellHowFar()]);
+  const jobs = premises.workers.length ? longJobs(houses, () => scene.address()) : null;
+  await Promise.all([misfortunes(), resend(), pry(), tellHowFar(), jobs?.handIn(end)]);
   await Promise.all(under);
   for (const line of doors.values()) line.delay(0);
   const quiet = await Promise.all(rooms.map((room) => room.rest()));
@@ -213,6 +215,7 @@ async function play(options: RunOptions, { premises, houses, luck, note, rooms, 
   await wait(ONE_BEAT);
   await Promise.all(rooms.map((room) => room.rest()));
   await Promise.all(rooms.splice(0).map((room) => room.end()));
+  await jobs?.settle(shelves, note);
   over = true;
   await keeping;
   await leaveWord(houses, premises, note);

@@ -7,6 +7,7 @@ import { print, type Note } from '../record/record.ts';
 /** The database read as its owner of all, past every policy: what really stands there. */
 export interface Shelves {
   heads(): Promise<Map<string, number>>;
+  worksIn(programme: string): Promise<number>;
   /** Notes logs, remembered refusals and snapshots of these parts. */
   write(parts: string[], note: Note): Promise<void>;
 }
@@ -37,6 +38,7 @@ export function readShelves(cluster: Cluster): Shelves {
 
   return {
     heads: async () => new Map((await ask<{ id: string; head: number }>('select id, head from part')).map(({ id, head }) => [id, head])),
+    worksIn: async (programme) => (await ask('select 1 from work where programme_id = $1', [programme])).length,
     async write(parts, note) {
       for (const part of parts) {
         const rows = await ask<Row>(ROWS, [part]);
