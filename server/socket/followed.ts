@@ -22,7 +22,8 @@ export function createFollowed(deps: Pick<Deps, 'door' | 'hall' | 'now'>): Follo
       // Read anew: whoever has left an ensemble since connecting follows nothing more of it.
       const belongings = (await deps.door.belongings(person.id)).filter(({ ensemble }) => only === null || ensemble.id === only);
       const reach = await reachOf(deps, { person, belongings }, { kind: 'part', id: part });
-      if (!reach) return null;
+      // Who belongs to one ensemble only is not looked for above; asked here, for who stands in a part's room hears every row of it, and the beat goes by what is kept here.
+      if (!reach || !(await reach.hall.store.log.heads([part])).has(part)) return null;
       ensembles.delete(part);
       ensembles.set(part, reach.hall.ensemble);
       if (ensembles.size > KEPT) ensembles.delete(ensembles.keys().next().value!);

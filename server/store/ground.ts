@@ -21,14 +21,16 @@ export interface Read {
   told: Map<string, string>;
 }
 
-/** Reads what the rules must know, after the part's row is locked. The section is held too: no seating changes between reading and commit. */
+/** Reads what the rules must know, after the part's row is locked. The section and the sign-ins are held too: no seating changes and nobody is signed out between reading and commit. */
 export async function readGround(client: pg.PoolClient, place: PlaceOfPart, askers: Asker[], operations: string[]): Promise<Read> {
   // Held first, read in the next statement: only that one sees what a seating that was waited for has written.
-  const [, { ground, ...read }, known] = await Promise.all([client.query(hold(place)), readSeated(client, place, askers), readKnown(client, operations)]);
+  const [, { ground, ...read }, known] = await Promise.all([client.query(hold(place, askers)), readSeated(client, place, askers), readKnown(client, operations)]);
   return { ...read, ground: { ...ground, known } };
 }
 
-export const hold = ({ section }: PlaceOfPart): pg.QueryConfig => ({ name: 'hold', text: 'select id from section where id = $1 for share', values: [section] });
+const HOLD = `select (select count(pg_advisory_xact_lock_shared(session_key(one))::text) from unnest($2::text[]) as one),
+  (select id from section where id = $1 for share)`;
+export const hold = ({ section }: PlaceOfPart, askers: readonly Asker[]): pg.QueryConfig => ({ name: 'hold', text: HOLD, values: [section, askers.flatMap(({ session }) => session ?? [])] });
 
 interface ActorRow {
   seats: SeatId[] | null;

@@ -12,8 +12,8 @@ import { together } from './transaction.ts';
  */
 export async function commitAsGuessed(pool: pg.Pool, part: string, expected: Place, askers: Asker[], kept: KeptGround, ruling: Ruling): Promise<'written' | 'elsewise' | typeof MOVED | null> {
   const statements = [lock(part), append(part, expected, askers, kept, ruling), ...(ruling.snapshot ? [keepSnapshotOf(part, ruling.snapshot, ruling.entries.at(-1)!.operation)] : [])];
-  // The section is held before its seats are read, as `readGround` does it.
-  const [locked, , written] = await together(pool, statements.toSpliced(1, 0, hold(kept.place)));
+  // The section and the sign-ins are held before they are read, as `readGround` does it.
+  const [locked, , written] = await together(pool, statements.toSpliced(1, 0, hold(kept.place, askers)));
   const place = (locked as pg.QueryResult<PlaceRow>).rows[0];
   if (!place) return null;
   if (isElsewhere(place, expected)) return MOVED;

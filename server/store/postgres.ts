@@ -1,7 +1,8 @@
 import { PrismaPg } from '@prisma/adapter-pg';
-import pg from 'pg';
+import type pg from 'pg';
 import { migrationNames } from '../database/migrate.ts';
 import type { Installation } from './installation.ts';
+import { openPool } from './openPool.ts';
 import { createPostgresArchive } from './postgresArchive.ts';
 import { createPostgresAttempts } from './postgresAttempts.ts';
 import { createPostgresAttention } from './postgresAttention.ts';
@@ -57,15 +58,6 @@ export function openPostgres({ app, door }: Entrances): Installation {
 }
 
 const countsOf = ({ totalCount, idleCount, waitingCount }: pg.Pool) => ({ open: totalCount, idle: idleCount, waiting: waitingCount });
-
-function openPool(connection: pg.PoolConfig, max: number): pg.Pool {
-  const pool = new pg.Pool({ ...connection, max, connectionTimeoutMillis: 5000, statement_timeout: 15_000, idle_in_transaction_session_timeout: 15_000, pipeline: true });
-  // A connection that breaks while idle is replaced by the next one asked for.
-  pool.on('error', () => {});
-  // The hot statements cost less to run than to plan anew each time.
-  pool.on('connect', (client) => void client.query('set plan_cache_mode = force_generic_plan').catch(() => {}));
-  return pool;
-}
 
 function storeOf(pool: pg.Pool, ensemble: string, queue: PostgresQueue): Store {
   const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });

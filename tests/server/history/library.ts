@@ -9,13 +9,14 @@ export interface SignedIn {
   cookie: string;
 }
 
-/** Somebody at the HTTP face of a server that may be away: asks until it answers. */
-export function caller(address: string, cookie: string) {
+/** Somebody at the HTTP face of a server that may be away: asks until it answers. Of several servers each attempt may ask another. */
+export function caller(address: string | (() => string), cookie: string) {
+  const at = typeof address === 'string' ? () => address : address;
   async function call<T>(method: string, path: string, body?: unknown): Promise<T> {
     const payload = body === undefined || body instanceof FormData ? {} : { headers: { 'content-type': 'application/json' } };
     const init = { method, headers: { cookie, ...payload.headers }, ...(body === undefined ? {} : { body: body instanceof FormData ? body : JSON.stringify(body) }) };
     for (;;) {
-      const reply = await fetch(`${address}${path}`, { ...init, signal: AbortSignal.timeout(15_000) }).catch(() => null);
+      const reply = await fetch(`${at()}${path}`, { ...init, signal: AbortSignal.timeout(15_000) }).catch(() => null);
       if (reply && reply.status < 500) return (await reply.json()) as T;
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
@@ -25,9 +26,9 @@ export function caller(address: string, cookie: string) {
 
 export async function signIn(address: string, link: string): Promise<SignedIn> {
   const token = new URL(link).searchParams.get('token');
-  const reply = await fetch(`${address}/api/sign-in`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ token }) });
+  const reply = await fetch(`${address}/api/sign-in`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ token }), signal: AbortSignal.timeout(15_000) });
   const { id, name } = (await reply.json()) as { id: string; name: string };
-  return { id, name, cookie: reply.headers.getSetCookie()[0]!.split(';')[0]! };
+  return { id, name, cookie: reply.headers.getSetCookie()[0]?.split(';')[0] ?? '' };
 }
 
 export interface Furnished {

@@ -1,5 +1,4 @@
-import { connect, createServer, type Socket } from 'node:net';
-import type { AddressInfo } from 'node:net';
+import { connect, createServer, type AddressInfo, type NetConnectOpts, type Socket } from 'node:net';
 
 /** Stands between clients and server and does to their connections what a bad network does. */
 export interface Proxy {
@@ -24,7 +23,11 @@ interface Pair {
   mute: boolean;
 }
 
-export async function openProxy(target: number): Promise<Proxy> {
+/** Where a new connection goes: the first of these that takes it. */
+export type Targets = () => NetConnectOpts[];
+
+export async function openProxy(target: number | Targets): Promise<Proxy> {
+  const targets: Targets = typeof target === 'number' ? () => [{ port: target, host: '127.0.0.1' }] : target;
   const pairs = new Set<Pair>();
   const counts = { connections: 0, cuts: 0, swallowed: 0, delayed: 0 };
   let pause = 0;
@@ -40,10 +43,15 @@ export async function openProxy(target: number): Promise<Proxy> {
     end(pair);
   };
 
-  const listener = createServer((client) => {
+  const listener = createServer({ pauseOnConnect: true }, (client) => {
+    client.on('error', () => client.destroy());
     if (closed) return client.destroy();
     counts.connections += 1;
-    const pair: Pair = { client, server: connect(target, '127.0.0.1'), mute: false };
+    void reach(targets()).then((server) => (server ? join(client, server) : client.destroy()));
+  });
+
+  function join(client: Socket, server: Socket): void {
+    const pair: Pair = { client, server, mute: false };
     pairs.add(pair);
     const pass = (to: Socket, muted: () => boolean) => {
       // One chain a direction, so that a delay never changes the order of bytes.
@@ -58,7 +66,9 @@ export async function openProxy(target: number): Promise<Proxy> {
     client.on('data', pass(pair.server, () => false));
     pair.server.on('data', pass(client, () => pair.mute));
     for (const socket of [client, pair.server]) socket.on('error', () => end(pair)).on('close', () => end(pair));
-  });
+    if (client.destroyed || server.destroyed) end(pair);
+    client.resume();
+  }
   await new Promise<void>((resolve) => listener.listen(0, '127.0.0.1', resolve));
 
   return {
@@ -81,4 +91,14 @@ export async function openProxy(target: number): Promise<Proxy> {
       await new Promise((resolve) => listener.close(resolve));
     },
   };
+}
+
+async function reach(targets: NetConnectOpts[]): Promise<Socket | null> {
+  for (const target of targets) {
+    const socket = connect(target);
+    const taken = await new Promise<boolean>((resolve) => socket.once('connect', () => resolve(true)).once('error', () => resolve(false)));
+    if (taken) return socket;
+    socket.destroy();
+  }
+  return null;
 }

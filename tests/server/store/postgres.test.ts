@@ -1,5 +1,5 @@
 import { setTimeout as wait } from 'node:timers/promises';
-import { randomUUID } from 'node:crypto';
+import { randomBytes, randomUUID } from 'node:crypto';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askerKey } from '../../../server/store/partLog.ts';
@@ -74,6 +74,33 @@ describe('what the server may do in the database', () => {
     await client.query('commit');
     await batch;
     expect([order, seen]).toEqual([['seated', 'batch reads'], [['1o'], [[], ['player']]]]);
+  });
+
+  it('whoever is signed out while a batch goes by their sign-in is signed out after it has committed, and not before', async () => {
+    const { part, section, player } = await layOut(store);
+    const session = await store.door.openSession(player.id, randomBytes(32), new Date(Date.now() + 60_000), null);
+    const asker = { person: player.id, session };
+    const order: string[] = [];
+    const commit = () =>
+      store.log.commit(part, { head: 0, revision: 1 }, [asker], [], (ground) => {
+        order.push(ground.actors.has(askerKey(asker)) ? 'ruled on' : 'not known any more');
+        return { entries: [], refused: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshot: null };
+      });
+    const waiting = async (many: number) => {
+      const count = async () => (await client.query("select 1 from pg_locks where not granted")).rowCount;
+      while ((await count())! < many) await wait(10);
+    };
+    // The seating is being written, so the batch waits, with the sign-in in its hands.
+    await client.query('begin');
+    await client.query('select id from section where id = $1 for update', [section]);
+    const batch = commit();
+    await waiting(1);
+    const out = store.door.revoke(session, new Date()).then(() => order.push('signed out'));
+    await Promise.race([out, waiting(2)]);
+    await client.query('commit');
+    await Promise.all([batch, out]);
+    await commit();
+    expect(order).toEqual(['ruled on', 'signed out', 'not known any more']);
   });
 
   it('a connection that is cut is told apart from a fault, and the store works again afterwards', async () => {
