@@ -40,6 +40,7 @@ describe('what PostgreSQL itself shows of another ensemble', () => {
     await into.archive.keep([{ id: randomUUID(), title: 'Spring', composer: '', ensemble: '', conductor: '', season: '', bytes: new Uint8Array([1]), fileName: 'a.musicxml', keptBy: 'Ilya Brandt', keptAt: new Date().toISOString(), parts: [{ content, section: null, seats: [], log: [] }] }]);
     const upload = await into.jobs.keepUpload('spring.musicxml', Readable.from([Buffer.from('<score/>')]));
     await into.jobs.add({ kind: 'import', target: at.programme, order: {}, progress: {}, by: at.librarian.id, alone: null, uploads: [upload], at: new Date() });
+    await into.people.leave((await into.people.add('Ulf Varga', false)).id, at.librarian);
     await into.door.openSession(at.player.id, crypto.getRandomValues(new Uint8Array(32)), new Date(Date.now() + 60_000), null);
     const part = await into.log.commit(at.part, { head: (await into.log.heads([at.part])).get(at.part)!, revision: 2 }, [], [], () => ({ entries: [], refused: [], shelf: { stage: 'pulled', locked: false, open: 0 }, snapshot: null }));
     expect(part).not.toBe('moved');
