@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { WAYS, type Way } from '../../core/agreement/wire/signIn.ts';
-import { HANDED_OUT, UNKNOWN, type Belonging, type Door, type Erased, type SessionRow } from './door.ts';
+import { HANDED_OUT, UNKNOWN, type Belonging, type Door, type Erased, type LiveSession, type SessionRow } from './door.ts';
 import { createPostgresWays, letterTo } from './postgresWays.ts';
-import type { Prisma, PrismaClient } from './prisma-client/client.ts';
+import { Prisma, type PrismaClient } from './prisma-client/client.ts';
 import { tellAtDoor, trailRow } from './tell.ts';
 
 const NAMED = { id: true, name: true } as const;
@@ -12,6 +12,18 @@ const wayOf = (way: string): Way => WAYS.find((known) => known === way) ?? 'link
 /** A name may stand in the logs of many seasons. Chosen, not measured. */
 const LONG = { timeout: 60_000 };
 const bytes = (hash: Uint8Array): Uint8Array<ArrayBuffer> => new Uint8Array(hash);
+
+interface SessionFound extends Pick<LiveSession, 'id' | 'open' | 'belongings' | 'begun' | 'used' | 'proven'> {
+  bound: boolean;
+  person: string;
+  name: string;
+}
+
+/** Asked with every request, so in one statement. */
+const WHO_IS_IN = Prisma.sql`select s.id, s.ensemble_id as open, s.bound, s.created_at as begun, s.used_at as used, s.proven_at as proven, p.id as person, p.name,
+    (select coalesce(json_agg(json_build_object('librarian', b.librarian, 'deputy', b.deputy, 'ensemble', json_build_object('id', e.id, 'name', e.name)) order by b.since, b.ensemble_id), '[]')
+      from belonging b join ensemble e on e.id = b.ensemble_id where b.person_id = p.id) as belongings
+  from session s join person p on p.id = s.person_id`;
 
 export function createPostgresDoor(prisma: PrismaClient): Door {
   /** What row-level security shows to its owner alone. */
@@ -81,12 +93,10 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       });
     },
     async session(tokenHash, now) {
-      const select = { id: true, ensembleId: true, bound: true, createdAt: true, usedAt: true, provenAt: true, person: { select: { ...NAMED, belongings: BELONGINGS } } } as const;
-      const row = await prisma.session.findFirst({ where: { tokenHash: bytes(tokenHash), revokedAt: null, expiresAt: { gt: now } }, select });
+      const [row] = await prisma.$queryRaw<SessionFound[]>`${WHO_IS_IN} where s.token_hash = ${bytes(tokenHash)} and s.revoked_at is null and s.expires_at > ${now}`;
       if (!row) return null;
-      const { belongings, ...person } = row.person;
-      const only = row.bound ? row.ensembleId : null;
-      return { id: row.id, person, belongings: only === null ? belongings : belongings.filter(({ ensemble }) => ensemble.id === only), only, open: row.ensembleId, begun: row.createdAt, used: row.usedAt, proven: row.provenAt };
+      const only = row.bound ? row.open : null;
+      return { id: row.id, person: { id: row.person, name: row.name }, belongings: only === null ? row.belongings : row.belongings.filter(({ ensemble }) => ensemble.id === only), only, open: row.open, begun: row.begun, used: row.used, proven: row.proven };
     },
     async lookInto(id, ensembleId) {
       await prisma.session.updateMany({ where: { id, bound: false }, data: { ensembleId } });
