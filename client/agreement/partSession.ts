@@ -114,6 +114,8 @@ export function openPart(options: PartSessionOptions): PartSession {
     },
     onHeld(by) {
       if (held === by) return;
+      // Let in again: the library had stopped speaking of the part.
+      if (held === 'gone') follower.catchUp();
       held = by;
       changed();
     },

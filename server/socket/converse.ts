@@ -96,8 +96,13 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
     const answer = await hall?.authority.submit(part, { request: { operation, name, input }, asker: { person: session.person.id, session: session.id } });
     if (!answer) return NO_PART;
     if (answer.ok) return answer;
-    // A role that ended with the programme or the place in the ensemble: what they wrote is not for their role to lose.
-    if ('refusal' in answer) return answer.refusal.code === 'NOT_YOUR_ROLE' && !(await followed.open(session, part)) ? NO_PART : answer;
+    if ('refusal' in answer) {
+      if (answer.refusal.code !== 'NOT_YOUR_ROLE' || (await followed.open(session, part))) return answer;
+      // Their programme is over or their place was given up since they began to follow: they hear no more of it.
+      leave(part);
+      await socket.leave(partRoom(part));
+      return NO_PART;
+    }
     if ('fault' in answer) throw answer.fault;
     // Signed out since connecting: nothing is decided about the operation; it waits on the page until somebody signs in.
     socket.disconnect(true);
