@@ -21,9 +21,13 @@ export interface Timing {
   /** First pause before asking again; doubles up to `longest`. */
   pause: number;
   longest: number;
+  /** After this long without an answer people are told that it is not yet written. */
+  patience: number;
+  /** How long they are told that what waited is written. */
+  written: number;
 }
 
-export const TIMING: Timing = { answer: 10_000, pause: 300, longest: 5_000 };
+export const TIMING: Timing = { answer: 10_000, pause: 300, longest: 5_000, patience: 3_000, written: 6_000 };
 
 /** Pause before the nth attempt to ask again, from 0. */
 export function pauseBefore(attempt: number, { pause, longest }: Timing): number {

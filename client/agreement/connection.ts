@@ -1,5 +1,6 @@
 import { PROTOCOL, type ServerMessages } from '../../core/agreement/wire/socket.ts';
 import { pauseBefore, TIMING, type Clock, type Timing } from './clock.ts';
+import type { Hindrance } from './hindrance.ts';
 import type { Answers, MessageBody, MessageName, OpenWire } from './wire.ts';
 
 /** away: cut off, marks wait in the pencil. oldProgram: this page must be loaded again; nothing is sent any more. */
@@ -13,33 +14,64 @@ export interface PartListener {
 
 export interface Connection {
   status(): ConnectionStatus;
+  /** Why nothing goes round, where nothing does. */
+  hindrance(): Hindrance | null;
+  /** As whom the server has the line open, where it has said so. */
+  person(): string | null;
   /** Hear of one part until the returned function is called. */
   join(part: string, listener: PartListener): () => void;
   /** For status lines outside a part. */
   subscribe(changed: () => void): () => void;
   ask<Name extends keyof Answers>(name: Name, body: MessageBody<Name>): Promise<Answers[Name]>;
   tell<Name extends MessageName>(name: Name, body: MessageBody<Name>): void;
-  /** The server called this page too old: stop sending. */
-  outdated(): void;
+  /** This page is too old, or not for whoever is signed in now: stop sending. */
+  outdated(why?: 'oldProgram' | 'another'): void;
   close(): void;
 }
 
+interface Options {
+  openWire: OpenWire;
+  clock: Clock;
+  timing?: Timing;
+  protocol?: number;
+  /** Finds out on another way why there is no line; asked at each knock. */
+  askWhy?(): Promise<Hindrance>;
+}
+
 /** One line to the server for all parts a person has open: says hello after every cut and passes messages on. */
-export function connect({ openWire, clock, timing = TIMING, protocol = PROTOCOL }: { openWire: OpenWire; clock: Clock; timing?: Timing; protocol?: number }): Connection {
+export function connect({ openWire, clock, timing = TIMING, protocol = PROTOCOL, askWhy }: Options): Connection {
   const parts = new Map<string, Set<PartListener>>();
   const watchers = new Set<() => void>();
   let status: ConnectionStatus = 'connecting';
   let meeting = 0;
   let cancel = () => {};
+  let why: Hindrance | null = null;
+  let asking = false;
+  let person: string | null = null;
 
-  const become = (next: ConnectionStatus) => {
-    if (status === next || status === 'oldProgram') return;
-    status = next;
+  const tellAll = () => {
     for (const listeners of parts.values()) for (const listener of [...listeners]) listener.status(status);
     for (const watcher of [...watchers]) watcher();
   };
+  const become = (next: ConnectionStatus) => {
+    if (status === next || status === 'oldProgram') return;
+    status = next;
+    if (next !== 'oldProgram') why = next === 'away' ? 'cut' : null;
+    tellAll();
+  };
 
-  const outdated = () => {
+  const findOut = async (): Promise<void> => {
+    if (!askWhy || asking) return;
+    asking = true;
+    const found = await askWhy().catch(() => null);
+    asking = false;
+    if (status !== 'away' || found === null || found === why) return;
+    why = found;
+    tellAll();
+  };
+
+  const outdated = (because: 'oldProgram' | 'another' = 'oldProgram') => {
+    if (status !== 'oldProgram') why = because;
     become('oldProgram');
     meeting += 1;
     cancel();
@@ -49,7 +81,10 @@ export function connect({ openWire, clock, timing = TIMING, protocol = PROTOCOL 
   const greet = async (mine: number, attempt: number): Promise<void> => {
     const answer = await wire.ask('hello', { protocol }, timing.answer).catch(() => null);
     if (mine !== meeting) return;
-    if (answer?.ok) become('live');
+    if (answer?.ok) {
+      person = answer.person ?? null;
+      become('live');
+    }
     else if (answer && 'refusal' in answer && answer.refusal.code === 'OLD_PROGRAM') outdated();
     else cancel = clock.after(pauseBefore(attempt, timing), () => void greet(mine, attempt + 1));
   };
@@ -65,6 +100,7 @@ export function connect({ openWire, clock, timing = TIMING, protocol = PROTOCOL 
       meeting += 1;
       cancel();
       become('away');
+      void findOut();
     },
     message(name, body) {
       if (status !== 'live') return;
@@ -74,6 +110,8 @@ export function connect({ openWire, clock, timing = TIMING, protocol = PROTOCOL 
 
   return {
     status: () => status,
+    hindrance: () => why,
+    person: () => person,
     join(part, listener) {
       const listeners = parts.get(part) ?? new Set();
       parts.set(part, listeners.add(listener));

@@ -1,7 +1,7 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
-import type { Refusal } from '../../core/agreement/refusal.ts';
 import { take } from '../../core/agreement/replay.ts';
 import type { AgreementState } from '../../core/agreement/state.ts';
+import type { Refused } from '../../core/agreement/wire/socket.ts';
 import { pauseBefore, type Clock, type Timing } from './clock.ts';
 import type { Connection } from './connection.ts';
 
@@ -29,7 +29,7 @@ interface Options {
   /** New rows are in `state`. */
   onRows(entries: readonly LogEntry[]): void;
   onCaughtUp(): void;
-  onRefused(refusal: Refusal): void;
+  onRefused(answer: Refused): void;
   /** The server's log is shorter than ours: it is not the log we followed. */
   onAnotherLog(): void;
 }
@@ -60,7 +60,7 @@ export function follow(options: Options): Follower {
     const answer = await connection.ask('follow', { part, after: before }).catch(() => null);
     if (mine !== round) return;
     asking = false;
-    if (answer && 'refusal' in answer) return options.onRefused(answer.refusal);
+    if (answer && 'refusal' in answer) return options.onRefused(answer);
     if (answer?.ok) {
       if (answer.head < before) return options.onAnotherLog();
       head = Math.max(head, answer.head);

@@ -1,8 +1,10 @@
 import type { LogEntry } from '../../core/agreement/event.ts';
 import type { Refusal } from '../../core/agreement/refusal.ts';
 import { run } from '../../core/agreement/run.ts';
+import { arrival } from './arrival.ts';
 import { TIMING } from './clock.ts';
 import { follow } from './follower.ts';
+import type { Hindrance } from './hindrance.ts';
 import { predict } from './predict.ts';
 import { presence, type Present } from './presence.ts';
 import { sender } from './sender.ts';
@@ -21,6 +23,8 @@ export function openPart(options: PartSessionOptions): PartSession {
   let trouble: Refusal | null = null;
   let renewed = false;
   let kept = true;
+  let gone = false;
+  let held: Hindrance | null = null;
   const watchers = new Set<() => void>();
   const outcomes = new Map<string, Outcome>();
   const askers = new Map<string, ((outcome: Outcome) => void)[]>();
@@ -32,7 +36,13 @@ export function openPart(options: PartSessionOptions): PartSession {
   };
   const refuse = (line: RefusedLine) => {
     refusals = [...refusals, line];
+    arriving.refused();
     settle(line.operation, { ok: false, refusal: line.refusal });
+  };
+  /** The server speaks of this part to me. */
+  const welcome = () => {
+    trouble = null;
+    gone = false;
   };
   const onRows = (rows: readonly LogEntry[]) => {
     options.onRows?.(rows);
@@ -43,7 +53,7 @@ export function openPart(options: PartSessionOptions): PartSession {
       settle(operation, { ok: true, seq });
     }
     waiting.confirmedTo(follower.state().seq);
-    trouble = null;
+    welcome();
     changed();
   };
 
@@ -68,13 +78,14 @@ export function openPart(options: PartSessionOptions): PartSession {
     state: options.state,
     onRows,
     onCaughtUp() {
-      trouble = null;
+      welcome();
       // The server hears where I look only once I follow the part.
       looking.repeat();
       changed();
     },
-    onRefused(refusal) {
-      trouble = refusal;
+    onRefused(answer) {
+      gone = answer.gone ?? false;
+      trouble = answer.refusal;
       changed();
     },
     onAnotherLog() {
@@ -101,14 +112,24 @@ export function openPart(options: PartSessionOptions): PartSession {
       if (one) refuse({ operation, name: one.name, input: one.input, refusal });
       changed();
     },
+    onHeld(by) {
+      if (held === by) return;
+      // Let in again: the library had stopped speaking of the part.
+      if (held === 'gone') follower.catchUp();
+      held = by;
+      changed();
+    },
   });
+  const arriving = arrival(clock, timing.written, () => changed());
   const looking = presence(part, connection);
 
   const compute = (): PartSnapshot => {
     const confirmed = follower.state();
     const list = waiting.list();
+    const hindrance = connection.hindrance() ?? (gone ? 'gone' : held);
+    arriving.see(hindrance !== null, list.length);
     const { state, doubtful } = predict(confirmed, list, me, facts);
-    return { state, confirmed, waiting: list, doubtful, refusals, status: connection.status(), caughtUp: follower.caughtUp(), people, trouble, renewed, kept };
+    return { state, confirmed, waiting: list, doubtful, refusals, status: connection.status(), hindrance, arrived: arriving.said(), caughtUp: follower.caughtUp(), people, trouble, renewed, kept };
   };
   let snapshot = compute();
   const changed = () => {
@@ -117,6 +138,9 @@ export function openPart(options: PartSessionOptions): PartSession {
   };
 
   const goLive = () => {
+    const signedIn = connection.person();
+    // What one has written is never sent as another.
+    if (signedIn !== null && signedIn !== me.id) return connection.outdated('another');
     follower.catchUp();
     line.send();
   };
@@ -182,6 +206,7 @@ export function openPart(options: PartSessionOptions): PartSession {
       follower.cut();
       line.cut();
       waiting.close();
+      arriving.close();
     },
   };
 }

@@ -5,6 +5,7 @@ import type { OperationInput, OperationName } from '../../core/agreement/registr
 import type { AgreementState, PartFacts } from '../../core/agreement/state.ts';
 import type { Clock, Timing } from './clock.ts';
 import type { Connection, ConnectionStatus } from './connection.ts';
+import type { Hindrance } from './hindrance.ts';
 import type { Present } from './presence.ts';
 import type { Queued, QueueStorage } from './queue.ts';
 
@@ -31,6 +32,10 @@ export interface PartSnapshot {
   /** Newest last, until `dismiss`. */
   refusals: readonly RefusedLine[];
   status: ConnectionStatus;
+  /** What keeps lines from the log just now, if anything does. */
+  hindrance: Hindrance | null;
+  /** All that something had kept is in the log since a moment ago. */
+  arrived: boolean;
   caughtUp: boolean;
   people: readonly Present[];
   /** The part's notes, section or seating changed: fetch it again and call `renew`. */

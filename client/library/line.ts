@@ -3,12 +3,13 @@ import { systemClock } from '../agreement/clock.ts';
 import { connect, type Connection } from '../agreement/connection.ts';
 import { socketWire } from '../agreement/socketWire.ts';
 import { onLeaving } from './leave.ts';
+import { whyAway } from './whyAway.ts';
 
 let open: Connection | null = null;
 
 /** This window's one line to the library, opened when first needed. */
 export function libraryLine(): Connection {
-  open ??= connect({ openWire: socketWire(), clock: systemClock });
+  open ??= connect({ openWire: socketWire(), clock: systemClock, askWhy: whyAway });
   return open;
 }
 

@@ -9,6 +9,7 @@ import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { changed } from './changed.ts';
 import { count, day, ordinalWord } from './english.ts';
+import { going } from './going.ts';
 import { hearing } from './hearing.ts';
 import { keys } from './keys.ts';
 import { board, compare, past } from './pictures.ts';
@@ -208,12 +209,9 @@ export const en = {
   touch,
   beside,
   thread: (measures: number, open: number, watch: number) => `The whole part: measures 1 to ${measures}, ${open} open, ${watch} to watch`,
-  away: (n: number) => (n ? `No line to the library. ${count(n, 'mark', 'lines')} ${n === 1 ? 'waits' : 'wait'} in your pencil.` : 'No line to the library.'),
-  awaySub: 'Mark on; it goes round when the line is back.',
-  waiting: (n: number) => `${count(n, 'line')} on the way to the library.`,
+  going,
   anywhere,
   view,
-  oldProgram: 'This page is older than the library. Load it again; your unsent marks are kept.',
   refusedSub: 'What was not taken is struck through and leaves with the next key.',
   renewed: 'The part on the stand was exchanged.',
   checkerStopped: 'The checker stopped. Your marks are kept; load the page again, or mark on without it.',

@@ -5,12 +5,12 @@ import type { Deps } from './deps.ts';
 import { incidentName } from './incident.ts';
 import { TroubleAnswer } from './trouble.ts';
 
-export const AWAY: Trouble = { code: 'SHELVES_AWAY', text: 'The library cannot reach its shelves just now. Nothing you wrote is lost: it is sent again by itself in a moment.' };
+export const AWAY: Trouble & { code: 'SHELVES_AWAY' } = { code: 'SHELVES_AWAY', text: 'The library cannot reach its shelves just now. Nothing you wrote is lost: it is sent again by itself in a moment.' };
 
-const FULL: Trouble = { code: 'SHELVES_FULL', text: 'The library’s disk is full, so nothing can be written just now. Nothing you wrote is lost: it is sent again by itself once there is room. Tell whoever looks after Bowline.' };
+const FULL: Trouble & { code: 'SHELVES_FULL' } = { code: 'SHELVES_FULL', text: 'The library’s disk is full, so nothing can be written just now. Nothing you wrote is lost: it is sent again by itself once there is room. Tell whoever looks after Bowline.' };
 
 /** What people are told while nothing can be written. */
-export const awayFor = (reason: unknown): Trouble => (isFull(reason) ? FULL : AWAY);
+export const awayFor = (reason: unknown): Trouble & { code: 'SHELVES_AWAY' | 'SHELVES_FULL' } => (isFull(reason) ? FULL : AWAY);
 
 /** Limits of the framework, in our words. */
 const KNOWN: Record<string, Trouble> = {

@@ -20,6 +20,8 @@ const WITHOUT_END = 1_000_000_000;
 
 export function createCounts(redis: SharedRedis | null): Counts {
   const windows = new Map<number, RateLimiterAbstract>();
+  // Ends of windows are kept by the clock of the day: where that is set back, nobody waits longer than a window.
+  const leftOf = (ms: number, seconds: number): number => Math.max(0, Math.min(ms, seconds * 1000));
 
   function windowOf(seconds: number): RateLimiterAbstract {
     const known = windows.get(seconds);
@@ -34,11 +36,11 @@ export function createCounts(redis: SharedRedis | null): Counts {
   return {
     async add(key, seconds, by = 1) {
       const { consumedPoints, msBeforeNext } = await windowOf(seconds).consume(key, by);
-      return { count: consumedPoints, left: msBeforeNext };
+      return { count: consumedPoints, left: leftOf(msBeforeNext, seconds) };
     },
     async read(key, seconds) {
       const found = await windowOf(seconds).get(key);
-      return { count: found?.consumedPoints ?? 0, left: found?.msBeforeNext ?? 0 };
+      return { count: found?.consumedPoints ?? 0, left: leftOf(found?.msBeforeNext ?? 0, seconds) };
     },
   };
 }

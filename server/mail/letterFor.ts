@@ -1,6 +1,7 @@
 import type { Waiting } from '../../core/agreement/waiting/waitsFor.ts';
 import type { Correspondent } from '../store/attention.ts';
 import type { WaitingPart } from '../waiting/waitingOf.ts';
+import { hasPassed } from './hasPassed.ts';
 import { LETTER_WORDS } from './letterWords.ts';
 
 export interface Letter {
@@ -28,7 +29,7 @@ function isNear(day: string | null, now: number): boolean {
 /** What there is to tell somebody now, as one letter; null where there is nothing. `minutes`: how often a letter may come; `address`: of the library. */
 export function letterFor(to: Correspondent, parts: readonly WaitingPart[], now: Date, { minutes, address }: { minutes: number; address: string }): Letter | null {
   const says = LETTER_WORDS[to.language];
-  const asks = to.remindedAt === null || now.getTime() - to.remindedAt.getTime() >= ASK_AGAIN;
+  const asks = to.remindedAt === null || hasPassed(ASK_AGAIN, to.remindedAt, now);
   let reminds = false;
 
   function sentenceOf(one: Waiting, { part, firstRehearsal }: WaitingPart): string | null {

@@ -2,6 +2,7 @@ import type { Authority } from '../operations/authority.ts';
 import type { Store } from '../store/store.ts';
 import { dayStill } from '../store/programmeEnd.ts';
 import { waitingOf } from '../waiting/waitingOf.ts';
+import { hasPassed } from './hasPassed.ts';
 import { letterFor } from './letterFor.ts';
 import type { Post } from './post.ts';
 
@@ -20,7 +21,7 @@ export interface LettersHouse {
 export async function goRound({ store, authority, post, minutes, address, log }: LettersHouse, now: Date): Promise<number> {
   let sent = 0;
   for (const correspondent of await store.attention.correspondents()) {
-    if (correspondent.sentAt && now.getTime() - correspondent.sentAt.getTime() < minutes * 60_000) continue;
+    if (correspondent.sentAt && !hasPassed(minutes * 60_000, correspondent.sentAt, now)) continue;
     const person = await store.people.byId(correspondent.person);
     if (!person) continue;
     const programmes = person.deputy ? new Set(await store.people.seatedIn(person.id, dayStill(now))) : null;

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { refused } from '../../core/agreement/refusal.ts';
 import { placeIn } from '../../core/agreement/seating.ts';
-import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
+import { CLIENT_MESSAGES, PROTOCOL, type FollowAnswer, type HelloAnswer, type Refused, type SubmitAnswer } from '../../core/agreement/wire/socket.ts';
 import type { Hall } from '../halls.ts';
 import { isTooDeep } from '../http/depth.ts';
 import type { Deps } from '../http/deps.ts';
@@ -18,10 +18,10 @@ import type { LiveSocket, LiveTools } from './types.ts';
 const ROWS_AT_ONCE = 500;
 const MESSAGES = { burst: 400, perSecond: 60 };
 const PARTS_AT_ONCE = 40;
-const SLOWER: SubmitAnswer = { ok: false, retry: true, text: 'Too many lines at once; they are sent again by themselves.' };
+const SLOWER: SubmitAnswer = { ok: false, retry: true, by: 'TOO_FAST', text: 'Too many lines at once; they are sent again by themselves.' };
 const NOT_READ = refused('BAD_INPUT', { detail: 'the library could not read the message. Load the page again.' });
 
-const NO_PART = refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' });
+const NO_PART: Refused = { ...refused('BAD_INPUT', { detail: 'the library has no such part. Go back to the shelf.' }), gone: true };
 
 type Messages = typeof CLIENT_MESSAGES;
 type Input<Name extends keyof Messages> = z.infer<Messages[Name]>;
@@ -54,7 +54,10 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
   }
 
   function broken(name: string, reason: unknown, about: Fields): SubmitAnswer {
-    if (isUnavailable(reason)) return { ok: false, retry: true, text: awayFor(reason).text };
+    if (isUnavailable(reason)) {
+      const { code, text } = awayFor(reason);
+      return { ok: false, retry: true, by: code, text };
+    }
     const incident = incidentName();
     deps.log(`Fault "${incident}" at socket message ${name}`, reason, { incident, ...about });
     return refused('BAD_INPUT', { detail: `something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.` });
@@ -62,7 +65,7 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
 
   on('hello', null, async ({ protocol }): Promise<HelloAnswer> => {
     greeted = protocol === PROTOCOL;
-    return greeted ? { ok: true } : refused('OLD_PROGRAM');
+    return greeted ? { ok: true, person: session.person.id } : refused('OLD_PROGRAM');
   });
 
   on('follow', null, async ({ part, after }): Promise<FollowAnswer> => {
@@ -92,11 +95,18 @@ export function converse(socket: LiveSocket, deps: Deps, presence: Presence, fol
     const hall = halls.get(part) ?? (await followed.open(session, part));
     const answer = await hall?.authority.submit(part, { request: { operation, name, input }, asker: { person: session.person.id, session: session.id } });
     if (!answer) return NO_PART;
-    if (answer.ok || 'refusal' in answer) return answer;
+    if (answer.ok) return answer;
+    if ('refusal' in answer) {
+      if (answer.refusal.code !== 'NOT_YOUR_ROLE' || (await followed.open(session, part))) return answer;
+      // Their programme is over or their place was given up since they began to follow: they hear no more of it.
+      leave(part);
+      await socket.leave(partRoom(part));
+      return NO_PART;
+    }
     if ('fault' in answer) throw answer.fault;
     // Signed out since connecting: nothing is decided about the operation; it waits on the page until somebody signs in.
     socket.disconnect(true);
-    return { ok: false, retry: true, text: 'You are not signed in any more. Open a sign-in link; your lines are kept until then.' };
+    return { ok: false, retry: true, by: 'SIGNED_OUT', text: 'You are not signed in any more. Open a sign-in link; your lines are kept until then.' };
   });
 
   on('looking', null, async ({ part, measure }) => {

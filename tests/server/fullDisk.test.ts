@@ -65,7 +65,7 @@ describe.skipIf(!canLayDisks())('the disk of the database is full (root alone ca
   it('an operation that cannot be written is not acknowledged, whoever sent it is told and sends it again, and reading goes on', async () => {
     disk.fill();
     const { message, answer } = await untilFull();
-    expect(answer).toEqual({ ok: false, retry: true, text: expect.stringContaining('The library’s disk is full') });
+    expect(answer).toEqual({ ok: false, retry: true, by: 'SHELVES_FULL', text: expect.stringContaining('The library’s disk is full') });
     const { name, part: of, ...body } = message;
     const reply = await fetch(`${address}/api/parts/${of}/operations/${name}`, { method: 'POST', headers: { cookie, 'content-type': 'application/json' }, body: JSON.stringify({ operation: body.operation, input: body.input }) });
     expect([reply.status, await reply.json()]).toMatchObject([503, { code: 'SHELVES_FULL' }]);

@@ -13,7 +13,7 @@ import { goToMeasure } from './goTo.ts';
 import { KeysList } from './KeysList.tsx';
 import { openRanges } from './openMeasures.ts';
 import { OpenBeside, PhoneMoves } from './phone/PhoneMoves.tsx';
-import { subSentence, whereSentence } from './sentence.ts';
+import { goingSentence, subSentence, whereSentence } from './sentence.ts';
 import { slipSentence } from './slipSentence.ts';
 import { StandLine } from './StandLine.tsx';
 import { StandMoves } from './StandMoves.tsx';
@@ -23,12 +23,11 @@ import { unreadMeasures } from './unread.ts';
 import { useStandHint } from './useStandHint.ts';
 
 function urgent({ snapshot, message, notice }: Desk): { lead: string; sub?: string } | null {
-  if (snapshot.status === 'oldProgram') return { lead: words.oldProgram };
   const refusal = snapshot.refusals.at(-1)?.refusal;
   if (refusal) return { lead: refusalText(refusal, words.refusals), sub: words.refusedSub };
   if (message) return { lead: message };
   if (notice.text) return { lead: notice.text };
-  return null;
+  return snapshot.trouble && snapshot.hindrance === null ? { lead: refusalText(snapshot.trouble, words.refusals) } : null;
 }
 
 /** The stand's ledge: thread, sentence or line of writing, signs and pencils. */
@@ -45,8 +44,10 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
   const where = whereSentence(desk);
   const first = urgent(desk);
   const hint = useStandHint(desk);
-  const second = subSentence(desk, engraving);
-  const slip = desk.pencil.draft.length || desk.snapshot.status === 'away' ? null : slipSentence(desk);
+  const going = goingSentence(desk);
+  const acting = !first && going?.act ? going : null;
+  const second = acting ? acting.rest : going ? `${going.lead} ${going.rest}`.trim() : subSentence(desk, engraving);
+  const slip = desk.pencil.draft.length || going ? null : slipSentence(desk);
   const here = desk.caret.at === null ? 1 : (desk.facts.notes.get(desk.caret.at) ?? 1);
   const done = open.length === 0 && desk.heard.length === 0 && (desk.state.locked || desk.state.ink.length > 0);
   return (
@@ -57,13 +58,13 @@ export function StandLedge({ desk, engraved, seen, place, onCommand }: { desk: D
         <>
           {desk.keys ? <KeysList onClose={() => desk.setKeys(false)} onCommand={onCommand} /> : null}
           <Thread
-            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} unread={unread} seen={seen} here={here} away={desk.snapshot.status === 'away'} done={done} width={width - 64}
+            part={desk.index.part} open={open} waits={desk.waits.waits} findings={desk.heard} unread={unread} seen={seen} here={here} away={desk.snapshot.hindrance !== null} done={done} width={width - 64}
             grown={engraved.whole ? engraved.drawn / engraved.systems.length : 0.02} onMeasure={(measure) => goToMeasure(desk, measure)}
           />
         </>
       }
-      sentence={first ? <b>{first.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
-      sub={first?.sub ?? (slip ? <>{slip.line}<span className="offstage"> {slip.why}</span></> : first?.lead === second ? null : second)}
+      sentence={first ?? acting ? <b>{(first ?? acting)!.lead}</b> : <><b>{where.lead}</b>{where.rest}</>}
+      sub={(going ? undefined : first?.sub) ?? (slip ? <>{slip.line}<span className="offstage"> {slip.why}</span></> : first?.lead === second ? null : second)}
       hint={hint}
       line={desk.line ? <StandLine desk={desk} line={desk.line} onCommand={onCommand} /> : null}
       before={phone ? <OpenBeside desk={desk} which="before" onCommand={onCommand} /> : null}

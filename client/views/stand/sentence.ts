@@ -4,6 +4,7 @@ import type { Proposal } from '../../../core/agreement/state.ts';
 import type { Mark } from '../../../core/music/mark.ts';
 import { beatOf } from '../../../core/music/metre.ts';
 import { numberOf } from '../../../core/music/printedNumber.ts';
+import type { Hindrance } from '../../agreement/hindrance.ts';
 import { selected } from '../../tools/caret/reducer.ts';
 import { words } from '../../words/words.ts';
 import { findingText, whyText } from '../findingText.ts';
@@ -55,6 +56,9 @@ export function noteSentence(desk: Desk, note: string): string {
   return [words.note(placed.position, pitch), ...marksOn(desk, note)].join(', ');
 }
 
+/** What does not pass by itself. */
+const TO_ACT: ReadonlySet<Hindrance> = new Set(['shelvesFull', 'signedOut', 'gone', 'another', 'oldProgram']);
+
 /** Where one is, and what one can do there. */
 export function whereSentence(desk: Desk): { lead: string; rest: string } {
   const { caret, facts } = desk;
@@ -69,10 +73,17 @@ export function whereSentence(desk: Desk): { lead: string; rest: string } {
   return { lead: words.measure(measureName(desk, measure)), rest: `, ${noteSentence(desk, caret.at)}.${seat}` };
 }
 
+/** What becomes of what one writes: what keeps it and what one can do, or that it has arrived; null while all goes its way. `lead` stands alone where one has to act. */
+export function goingSentence({ snapshot: { hindrance, waiting, kept, arrived } }: Pick<Desk, 'snapshot'>): { lead: string; rest: string; act: boolean } | null {
+  const { what, can, waits, notKept, written } = words.going;
+  if (hindrance === null) return arrived ? { lead: written, rest: '', act: false } : null;
+  const rest = [waits(waiting.length), waiting.length > 0 && !kept ? notKept : can[hindrance]].filter(Boolean).join(' ');
+  return { lead: what[hindrance], rest, act: TO_ACT.has(hindrance) };
+}
+
 /** The second line: what waits, what to watch, or which keys help here. */
 export function subSentence(desk: Desk, engraving: string | null): string | null {
-  const { snapshot, pencil, state } = desk;
-  if (snapshot.status === 'away') return `${words.away(snapshot.waiting.length)} ${words.awaySub}`;
+  const { pencil, state } = desk;
   const range = rangeOf(pencil.draft, desk.facts);
   const finding = findingHere(desk);
   const here = hereIn(desk);

@@ -5,10 +5,10 @@ import { archive, misprint, reuse, revisions } from './archive.ts';
 import { changed } from './changed.ts';
 import { view } from './view.ts';
 import { beside, hair, plan } from './bowing.ts';
-import { capital } from '../capital.ts';
 import { fact } from './fact.ts';
 import { findings } from './findings.ts';
 import { count, day, ordinal } from './german.ts';
+import { going } from './going.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
@@ -105,12 +105,9 @@ export const de = {
   touch,
   beside,
   thread: (measures, open, watch) => `Die ganze Stimme: Takt 1 bis ${measures}, ${open} offen, ${watch} zu beachten`,
-  away: (n) => (n ? `Keine Leitung zur Bibliothek. ${capital(count(n, 'Eintrag', 'Einträge'))} ${n === 1 ? 'wartet' : 'warten'} in Ihrem Bleistift.` : 'Keine Leitung zur Bibliothek.'),
-  awaySub: 'Schreiben Sie weiter; es geht herum, wenn die Leitung wieder da ist.',
-  waiting: (n) => `${capital(count(n, 'Eintrag', 'Einträge'))} unterwegs zur Bibliothek.`,
+  going,
   anywhere,
   view,
-  oldProgram: 'Diese Seite ist älter als die Bibliothek. Laden Sie sie neu; was noch nicht fort ist, bleibt.',
   refusedSub: 'Was nicht angenommen wurde, ist durchgestrichen und geht mit der nächsten Taste.',
   renewed: 'Die Stimme auf dem Notenpult wurde ausgetauscht.',
   checkerStopped: 'Das Prüfen ist stehen geblieben. Ihre Einträge bleiben; laden Sie die Seite neu, oder schreiben Sie ohne es weiter.',

@@ -3,12 +3,12 @@ import { anywhere } from './anywhere.ts';
 import { archive, misprint, reuse, revisions } from './archive.ts';
 import { changed } from './changed.ts';
 import { view } from './view.ts';
-import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './french.ts';
 import { fact } from './fact.ts';
 import { findings } from './findings.ts';
+import { going } from './going.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
@@ -38,7 +38,6 @@ const STAGES: Record<Stage, string> = {
   onStands: 'sur les lutrins',
 };
 
-const strokes = (n: number): string => capital(count(n, 'trait'));
 
 /** Every word of the screens in French, as an orchestra speaks it, with vous. */
 export const fr = {
@@ -105,12 +104,9 @@ export const fr = {
   touch,
   beside,
   thread: (measures, open, watch) => `Toute la partie : mesures 1 à ${measures}, ${open} ouvertes, ${watch} à surveiller`,
-  away: (n) => (n ? `Pas de liaison avec la bibliothèque. ${strokes(n)} ${n === 1 ? 'attend' : 'attendent'} dans votre crayon.` : 'Pas de liaison avec la bibliothèque.'),
-  awaySub: 'Continuez à noter ; tout circulera quand la liaison reviendra.',
-  waiting: (n) => `${strokes(n)} en route vers la bibliothèque.`,
+  going,
   anywhere,
   view,
-  oldProgram: 'Cette page est plus ancienne que la bibliothèque. Chargez-la de nouveau ; ce qui n’est pas parti est gardé.',
   refusedSub: 'Ce qui n’a pas été pris est barré et disparaît à la prochaine touche.',
   renewed: 'La partie sur le lutrin a été échangée.',
   checkerStopped: 'Les lunettes se sont arrêtées. Vos indications sont gardées ; chargez de nouveau la page, ou continuez sans elles.',

@@ -3,12 +3,12 @@ import { anywhere } from './anywhere.ts';
 import { archive, misprint, reuse, revisions } from './archive.ts';
 import { changed } from './changed.ts';
 import { view } from './view.ts';
-import { capital } from '../capital.ts';
 import type { Words } from '../en.ts';
 import { beside, hair, plan } from './bowing.ts';
 import { count, day, ordinal } from './italian.ts';
 import { fact } from './fact.ts';
 import { findings } from './findings.ts';
+import { going } from './going.ts';
 import { hearing } from './hearing.ts';
 import { keys, tools } from './keys.ts';
 import { folder, score, section, shelf } from './library.ts';
@@ -38,7 +38,6 @@ const STAGES: Record<Stage, string> = {
   onStands: 'sui leggii',
 };
 
-const strokes = (n: number): string => capital(count(n, 'segno', 'segni'));
 
 /** Every word of the screens in Italian, as an orchestra speaks it, with Lei. */
 export const it = {
@@ -105,12 +104,9 @@ export const it = {
   touch,
   beside,
   thread: (measures, open, watch) => `Tutta la parte: battute da 1 a ${measures}, ${open} aperte, ${watch} a cui badare`,
-  away: (n) => (n ? `Nessuna linea con l’archivio. ${strokes(n)} ${n === 1 ? 'aspetta' : 'aspettano'} nella Sua matita.` : 'Nessuna linea con l’archivio.'),
-  awaySub: 'Continui a segnare; girerà quando la linea torna.',
-  waiting: (n) => `${strokes(n)} in viaggio verso l’archivio.`,
+  going,
   anywhere,
   view,
-  oldProgram: 'Questa pagina è più vecchia dell’archivio. La ricarichi; ciò che non è partito resta.',
   refusedSub: 'Ciò che non è stato preso è barrato e se ne va con il prossimo tasto.',
   renewed: 'La parte sul leggio è stata sostituita.',
   checkerStopped: 'Gli occhiali si sono fermati. I Suoi segni restano; ricarichi la pagina, o continui senza.',

@@ -17,11 +17,26 @@ export const Looking = z.strictObject({ part: z.string(), measure: z.int().posit
 
 export const CLIENT_MESSAGES = { hello: Hello, follow: Follow, unfollow: Unfollow, submit: Submit, looking: Looking } as const;
 
-/** `retry`: the store is away; the same message again later. */
-export type HelloAnswer = { ok: true } | { ok: false; refusal: Refusal } | { ok: false; retry: true; text: string };
+/** Why the same message has to come again later. */
+export type HeldBy = 'SHELVES_AWAY' | 'SHELVES_FULL' | 'TOO_FAST' | 'SIGNED_OUT';
+/** `by` is missing where an older server answers. */
+export interface Held {
+  ok: false;
+  retry: true;
+  text: string;
+  by?: HeldBy;
+}
+/** `gone`: who asks does not reach the part, or not any more; nothing is decided about what they wrote. */
+export interface Refused {
+  ok: false;
+  refusal: Refusal;
+  gone?: true;
+}
+/** `person`: as whom the line is open. */
+export type HelloAnswer = { ok: true; person?: string } | Refused | Held;
 /** The log after `after`, and the head. A long log comes in several answers: ask again while `entries` ends before `head`. */
-export type FollowAnswer = { ok: true; head: number; entries: LogEntry[] } | { ok: false; refusal: Refusal } | { ok: false; retry: true; text: string };
-export type SubmitAnswer = { ok: true; entry: LogEntry } | { ok: false; refusal: Refusal } | { ok: false; retry: true; text: string };
+export type FollowAnswer = { ok: true; head: number; entries: LogEntry[] } | Refused | Held;
+export type SubmitAnswer = { ok: true; entry: LogEntry } | Refused | Held;
 
 /** server -> client */
 export interface ServerMessages {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { PartFacts } from '../../../core/agreement/state.ts';
+import type { PartFacts, Stamp } from '../../../core/agreement/state.ts';
 import { CopyMarks, marksOnCopy, Reader, readersOf, readerWords } from '../../../core/print/copy.ts';
 import { Fingerings } from '../../../core/print/fingerings.ts';
 import { MarginsName } from '../../../core/print/margins.ts';
@@ -44,8 +44,9 @@ export async function copyOf(deps: InHall, { part, state, facts }: MarkedPart, r
   const source = (await deps.store.library.source(part.edition))!;
   const at = deps.now();
   const clean = marks === 'none';
-  const latest = state.ink.reduce((newest, { inked }) => (inked.at > newest ? inked.at : newest), '');
-  const edition = `Edition ${part.revision}${latest && !clean ? `, marks of ${dayOf(new Date(latest))}` : ''}, printed ${dayOf(at)}`;
+  // The last of the log, whatever the clock said then.
+  const latest = state.ink.reduce<Stamp | null>((newest, { inked }) => (newest && newest.seq > inked.seq ? newest : inked), null);
+  const edition = `Edition ${part.revision}${latest && !clean ? `, marks of ${dayOf(new Date(latest.at))}` : ''}, printed ${dayOf(at)}`;
   return {
     name: inFileNames([title, part.content.name, seat, clean ? 'clean' : ''].filter(Boolean).join(' - ')),
     order: {

@@ -18,6 +18,8 @@ export class Authority {
   /** Ids as they arrived, repeats too. */
   heard: string[] = [];
   rowsAtOnce = 3;
+  /** As whom it greets a line; null: it does not say. */
+  greets: string | null = null;
   onWritten: (entry: LogEntry) => void = () => {};
   #refused = new Map<string, Refusal>();
   #now: () => number;
@@ -27,7 +29,7 @@ export class Authority {
   }
 
   hello(protocol: number): HelloAnswer {
-    return protocol === this.protocol ? { ok: true } : refused('OLD_PROGRAM');
+    return protocol === this.protocol ? { ok: true, ...(this.greets === null ? {} : { person: this.greets }) } : refused('OLD_PROGRAM');
   }
 
   follow(after: number): FollowAnswer {

@@ -9,7 +9,7 @@ import { factsOf } from '../../../core/agreement/facts.ts';
 import type { PartView } from '../../../core/agreement/wire/http.ts';
 import { PROTOCOL } from '../../../core/agreement/wire/socket.ts';
 
-const TIMING = { answer: 2500, pause: 100, longest: 1000 };
+const TIMING = { answer: 2500, pause: 100, longest: 1000, patience: 1500, written: 2000 };
 
 /** Somebody with two parts open, over a bad line. Their pencil (what is not yet sent) outlives a reload, as a browser's does. */
 export interface OpenPart {

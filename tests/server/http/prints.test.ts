@@ -1,10 +1,10 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { PrintOrder } from '../../../server/print/order.ts';
 import { zipDirectory } from '../../../server/files/zipDirectory.ts';
 import { unpack } from '../../../server/files/unpack.ts';
 import { fakeDocuments } from '../../support/fakeDocuments.ts';
 import { openHouse, type House, type Visitor } from '../../support/house.ts';
-import { layOut, type LaidOut } from '../../support/laidOut.ts';
+import { layOut, oneMark, type LaidOut } from '../../support/laidOut.ts';
 import { inMemory, type OneEnsemble } from '../../support/oneEnsemble.ts';
 
 let store: OneEnsemble, house: House, laid: LaidOut;
@@ -61,6 +61,26 @@ describe('a printed part', () => {
     const reply = await librarian.get(`/api/parts/${laid.part}/print?for=1&marks=none`);
     expect(reply.headers['content-disposition']).toContain('Spring - Violin I - Desk 1 - clean.pdf');
     expect(JSON.parse(reply.text)).toMatchObject({ marks: [] });
+  });
+
+  it('names the day of the last marks of the log, though the clock was a week ahead when earlier ones were inked', async () => {
+    vi.useFakeTimers({ toFake: ['Date'], now: new Date('2027-02-10T10:00:00Z') });
+    try {
+      const ink = async () => {
+        const slip = oneMark();
+        await principal.post(`/api/parts/${laid.part}/operations/propose`, { operation: crypto.randomUUID(), input: slip });
+        const adopted = await principal.post(`/api/parts/${laid.part}/operations/adopt`, { operation: crypto.randomUUID(), input: { proposal: slip.id, revision: 1, why: 'Agreed.' } });
+        expect(adopted.status).toBe(200);
+      };
+      [librarian, principal] = await Promise.all([house.signIn(laid.librarian), house.signIn(laid.principal)]);
+      await ink();
+      vi.setSystemTime(new Date('2027-02-03T10:00:00Z'));
+      await ink();
+      const { heading } = JSON.parse((await librarian.get(`/api/parts/${laid.part}/print`)).text) as PrintOrder;
+      expect(heading.edition).toBe('Edition 1, marks of 3 February 2027, printed 3 February 2027');
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   it('of several SVG pages is a zip', async () => {

@@ -97,6 +97,32 @@ describe('a socket', () => {
     expect((await house.store.log.heads([laid.part])).get(laid.part)).toBe(before);
   });
 
+  it('of a deputy whose place is given up is told that the part is not open to them, hears no more of it, and is heard again when they sit there again', async () => {
+    const deputy = (await house.store.people.add('Ada Quill', false, true))!;
+    const sit = (person: string | null) => house.store.sections.seatFor(laid.programme, laid.section, { seats: ['1o', '1i', '2o', '2i'].map((seat, index) => ({ seat, person: [laid.principal.id, laid.player.id, person, null][index] ?? null })), principal: laid.principal.id });
+    await sit(deputy.id);
+    const line = await greeted(deputy);
+    expect(await submit(line, 'propose', oneMark())).toMatchObject({ ok: true });
+    await sit(null);
+    const gone = { ok: false, refusal: { code: 'BAD_INPUT' }, gone: true };
+    expect(await submit(line, 'propose', oneMark())).toMatchObject(gone);
+    expect(await line.ask('follow', { part: laid.part, after: 0 })).toMatchObject(gone);
+    const heard = line.heard.logged.length;
+    const other = await greeted(laid.principal);
+    expect(await submit(other, 'propose', oneMark())).toMatchObject({ ok: true });
+    await until(() => other.heard.logged.length > 0);
+    expect(line.heard.logged.length).toBe(heard);
+    await sit(deputy.id);
+    expect(await submit(line, 'propose', oneMark())).toMatchObject({ ok: true });
+    expect(await line.ask('follow', { part: laid.part, after: 0 })).toMatchObject({ ok: true });
+    await house.store.sections.seatFor(laid.programme, laid.section, null);
+  });
+
+  it('is told as whom it is open', async () => {
+    const line = dial(await house.signIn(laid.player));
+    expect(await line.ask('hello', { protocol: PROTOCOL })).toEqual({ ok: true, person: laid.player.id });
+  });
+
   it('of an old page is told to load again, and nothing it says is read (guarantee 10)', async () => {
     const line = dial(await house.signIn(laid.principal));
     expect(await line.ask('hello', { protocol: PROTOCOL + 1 })).toMatchObject({ ok: false, refusal: { code: 'OLD_PROGRAM' } });

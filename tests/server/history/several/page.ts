@@ -15,7 +15,7 @@ import { print, short, steady, type Note } from '../record/record.ts';
 import type { PersonBrief, RoomBrief } from './brief.ts';
 import type { DiskQueue } from './diskQueue.ts';
 
-const TIMING = { answer: 6000, pause: 150, longest: 2000 };
+const TIMING = { answer: 6000, pause: 150, longest: 2000, patience: 1500, written: 2000 };
 
 export interface OpenPart {
   part: string;
