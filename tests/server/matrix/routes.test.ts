@@ -13,13 +13,16 @@ const DEPUTIES: readonly ActorName[] = ['deputy', 'deputyElsewhere', 'deputyAfte
 /** Librarian of the ensemble that lies open to them: somebody in two is a player in the one they came to first. */
 const KEEPERS: readonly ActorName[] = ['librarian', 'foreignLibrarian', 'inBothBound'];
 
+const LEADERS: readonly ActorName[] = [...KEEPERS, 'principal', 'otherPrincipal', 'foreignPrincipal'];
+
 /** What must come of it, said without looking at the server's own rules. */
 function verdict(actor: ActorName, access: Access, row: Row): Verdict {
   if (access === 'anyone') return 'through';
   if (actor === 'signedOut') return 'SIGNED_OUT';
   if (access === 'oneself') return 'through';
-  if (access === 'members' || access === 'keeper') {
+  if (access === 'members' || access === 'leaders' || access === 'keeper') {
     if (DEPUTIES.includes(actor)) return 'NOT_FOR_DEPUTIES';
+    if (access === 'leaders') return LEADERS.includes(actor) ? 'through' : 'not their role';
     if (access === 'members') return 'through';
     if (!KEEPERS.includes(actor)) return 'LIBRARIAN_ONLY';
     return row.foreignNotThere && FOREIGN.includes(actor) ? 'NOT_THERE' : 'through';

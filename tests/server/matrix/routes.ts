@@ -3,11 +3,11 @@ import type { Reply, Visitor } from '../../support/house.ts';
 import type { TwoEnsembles } from './people.ts';
 
 /**
- * Who may use a route: `anyone`; `oneself`: about whoever asks, in their own ensemble; `members`: about the ensemble, for its members; `keeper`: about the
+ * Who may use a route: `anyone`; `oneself`: about whoever asks, in their own ensemble; `members`: about the ensemble, for its members; `leaders`: for its principals and its librarian; `keeper`: about the
  * ensemble, for its librarian; and about one thing: `reading` for everybody who may open it, `leading` for its section's principal and the librarian,
  * `keeping` for the librarian.
  */
-export type Access = 'anyone' | 'oneself' | 'members' | 'keeper' | 'reading' | 'leading' | 'keeping';
+export type Access = 'anyone' | 'oneself' | 'members' | 'leaders' | 'keeper' | 'reading' | 'leading' | 'keeping';
 
 export interface Row {
   access: Access;
@@ -34,6 +34,14 @@ async function anInvitation(at: TwoEnsembles): Promise<string> {
   const librarian = await at.as('librarian');
   await librarian.post('/api/people', { name: 'Tora Uhl' });
   return ((await librarian.get('/api/invitations')).json as { invitations: { id: string }[] }).invitations[0]!.id;
+}
+
+/** Somebody who was in the first ensemble for a moment; `gone`: and has left it. */
+async function somebody({ house, laid }: TwoEnsembles, gone: boolean): Promise<string> {
+  const { people } = house.store;
+  const { id } = await people.add('Tora Uhl', false);
+  if (gone) await people.leave(id, laid.librarian);
+  return id;
 }
 
 /** Every route there is, by its method and place; a test holds this table against the app's own list. */
@@ -69,6 +77,17 @@ export const ROUTES: Record<string, Row> = {
   'put /api/me/letters': { access: 'oneself', ask: (by) => by.put('/api/me/letters', { address: 'ada@varnholm.example', language: 'en' }) },
   'delete /api/me/letters': { access: 'oneself', ask: (by) => by.remove('/api/me/letters') },
   'get /api/shelf': { access: 'oneself', ask: (by) => by.get('/api/shelf') },
+
+  'get /api/me/kept': { access: 'oneself', ask: (by) => by.get('/api/me/kept') },
+  'post /api/me/erase': { access: 'oneself', ask: (by) => by.post('/api/me/erase', { name: 'Somebody Else' }) },
+
+  'get /api/trail': { access: 'leaders', ask: (by) => by.get('/api/trail') },
+  'put /api/ensemble': { access: 'keeper', ask: (by) => by.put('/api/ensemble', { name: 'Varnholm Strings' }) },
+  'get /api/people/gone': { access: 'keeper', ask: (by) => by.get('/api/people/gone') },
+  'put /api/people/*/standing': { access: 'keeper', foreignNotThere: true, ask: (by, { laid }) => by.put(`/api/people/${laid.guest.id}/standing`, { librarian: false, deputy: false }) },
+  'delete /api/people/*': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.remove(`/api/people/${await somebody(at, false)}`) },
+  'post /api/people/*/back': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.post(`/api/people/${await somebody(at, true)}/back`, { librarian: false, deputy: false }) },
+  'post /api/people/*/erase': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.post(`/api/people/${await somebody(at, true)}/erase`, { name: 'Somebody Else' }) },
 
   'get /api/archive': { access: 'members', ask: (by) => by.get('/api/archive') },
   'get /api/archive/export': { access: 'keeper', ask: (by) => by.get('/api/archive/export') },

@@ -102,7 +102,7 @@ describe.skipIf(lacks('redis-server'))('several servers of one library', { timeo
   it('a change of seating on one is told to those who follow on the other', async () => {
     const follower = await at(1, laid.player);
     const librarian = await servers[0]!.house.signIn(laid.librarian);
-    await librarian.put(`/api/sections/${laid.section}/settings`, { stagger: 1 });
+    await librarian.put(`/api/sections/${laid.section}/settings`, {});
     await until(() => follower.heard.renewed > 0);
     expect(follower.heard.renewed).toBe(1);
   });
