@@ -61,7 +61,7 @@ export const trail: Words['trail'] = {
   library: 'Bowline',
   kinds: {
     signedIn: 'hereingekommen', signInFailed: 'nicht hereingekommen', signedOut: 'abgemeldet', sessionEnded: 'Anmeldung beendet', wayInSet: 'Zugang eingerichtet', wayInRemoved: 'Zugang entfernt', linkMade: 'Link gemacht', linkWithdrawn: 'Link zurückgenommen',
-    personAdded: 'dazugekommen', personLeft: 'gegangen', personBack: 'zurückgekommen', roleGiven: 'Aufgabe gegeben', roleTaken: 'Aufgabe genommen', becameMember: 'Mitglied geworden', becameDeputy: 'Aushilfe geworden', dataHandedOut: 'eigene Daten mitgenommen', erased: 'gelöscht',
+    personAdded: 'dazugekommen', personLeft: 'gegangen', personBack: 'zurückgekommen', roleGiven: 'Rolle gegeben', roleTaken: 'Rolle genommen', becameMember: 'Mitglied geworden', becameDeputy: 'Aushilfe geworden', dataHandedOut: 'eigene Daten mitgenommen', erased: 'gelöscht',
     ensembleNamed: 'Ensemble benannt', sectionAdded: 'Gruppe dazu', seatingChanged: 'Sitzordnung', settingsChanged: 'Zahlen der Prüfung',
     programmeAdded: 'Programm dazu', programmeChanged: 'Programm geändert', partAssigned: 'Stimme einer Gruppe gegeben', workLaid: 'Partitur gelegt', filesLaid: 'weitere Stimmen', editionLaid: 'berichtigte Ausgabe', setKept: 'Eintragungen aufgehoben', archiveTakenIn: 'Archiv aufgenommen', handedOut: 'ausgegeben',
   },

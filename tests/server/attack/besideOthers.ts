@@ -54,6 +54,9 @@ export function createBystander({ port, bystander, part, other }: Scene) {
 }
 export type Bystander = ReturnType<typeof createBystander>;
 
+/** Strikes once or more while the bystander takes a few turns, each of which must be answered. What it costs them is measured only where that is asked for. */
+export const answeredBeside = async (bystander: Bystander, strike: () => Promise<void>): Promise<void> => void (await bystander.watch(strike));
+
 /** Strikes again and again beside the bystander's turns; every strike says itself whether it was refused as it should be. */
 export async function besideOthers(bystander: Bystander, strike: () => Promise<void>): Promise<Beside> {
   const [quiet, attacked]: [number[], number[]] = [[], []];
