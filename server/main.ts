@@ -61,16 +61,16 @@ async function start(settings: Settings): Promise<void> {
   closing.add(() => app.close());
   closing.add(() => draining.leave(app.server, LONGEST_WORK));
   closing.check();
-  if (settings.jobs) {
-    allowAtOnce(settings.jobs);
-    const worker = startWorker(deps, { atOnce: settings.jobs, event: daybook.event });
-    closing.add(() => worker.drain(LONGEST_WORK));
-  }
   if (settings.metrics) {
     const numbers = await serveMeasures(watch.measures, settings.metrics);
     closing.add(() => numbers.close());
   }
   const port = await listen(app, settings.host, settings.port);
+  if (settings.jobs) {
+    allowAtOnce(settings.jobs);
+    const worker = startWorker(deps, { atOnce: settings.jobs, event: daybook.event });
+    closing.add(() => worker.drain(LONGEST_WORK));
+  }
   closing.add(() => wait(settings.leaveSeconds * 1000));
   const [address, ...others] = addresses(settings, port);
   at = address!;
