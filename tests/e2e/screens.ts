@@ -98,7 +98,7 @@ export const SCREENS: readonly Screen[] = [
   screen('librarian', 'shelf', async (tour) => {
     const { page } = tour;
     await walk(tour, '/shelf');
-    await page.locator('.rows .fold-word').first().click();
+    await page.locator('.rows.sections .fold-word').first().click();
     await page.locator('.seating').first().waitFor();
   }),
   screen('librarian', 'folder', async (tour) => {

@@ -20,7 +20,7 @@ export function Sections({ sections, people, act }: { sections: readonly Section
   };
   const instruments = Object.entries(words.shelf.instruments).map(([value, word]) => ({ value, word }));
   return (
-    <section className="rows">
+    <section className="rows sections">
       <h2>{words.shelf.sections}</h2>
       {sections.map((section) => (
         <Fold key={section.id} of={section.id} word={<><b>{section.name}</b> <span className="quiet">{words.folder.players(section.seats.filter(({ person }) => person).length, Math.ceil(section.seats.length / 2))}</span></>}>
