@@ -14,14 +14,13 @@ import { inPostgres, type OneEnsemble } from '../../support/oneEnsemble.ts';
 /** What a newer program may bring while older ones run: columns that may stay empty or fill themselves, tables, indexes. */
 const EXPANDS = `alter table operation add column device text;
 alter table part add column colour text not null default 'black';
-alter table session add column device text;
+alter table session add column made_up text;
 create table device (id text primary key, ensemble_id text not null default current_setting('bowline.ensemble'));
 create index operation_at_idx on operation (at);`;
 /** What it may not: the older program still writes this column. */
 const CONTRACTS = 'alter table operation drop column by_name;';
 
-/** Since sign-ins are held at commit it does not come to an end; passed over until it is known why. `BOWLINE_UPGRADE=try` tries it. */
-describe.skipIf(process.env.BOWLINE_UPGRADE !== 'try')('a newer program changes the database while this one runs on it', () => {
+describe('a newer program changes the database while this one runs on it', () => {
   const folder = mkdtempSync(join(tmpdir(), 'bowline-newer-'));
   let database: TestDatabase;
   let store: OneEnsemble;
@@ -59,12 +58,16 @@ describe.skipIf(process.env.BOWLINE_UPGRADE !== 'try')('a newer program changes 
         written += 1;
       }
     });
-    await until(() => written > 20);
-    await newer('29990101000000_device', EXPANDS);
-    const after = written;
-    await until(() => written > after + 20);
-    going = false;
-    await Promise.all(writers);
+    try {
+      await until(() => written > 20);
+      await newer('29990101000000_device', EXPANDS);
+      const after = written;
+      await until(() => written > after + 20);
+    } finally {
+      // Whatever broke: writers that go on for ever keep the run from saying so.
+      going = false;
+      await Promise.all(writers);
+    }
     const { head, entries } = (await store.log.entries(laid.part, 0, 100_000))!;
     expect([head, entries.length]).toEqual([written, written]);
     expect((await store.library.part(laid.part))!.content.measures.length).toBeGreaterThan(0);
