@@ -2,7 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { Trouble } from '../../core/agreement/wire/http.ts';
 import { isFull, isUnavailable } from '../store/unavailable.ts';
 import type { Deps } from './deps.ts';
-import { incidentName } from './incident.ts';
+import { faultCalled, incidentName } from './incident.ts';
 import { TroubleAnswer } from './trouble.ts';
 
 export const AWAY: Trouble & { code: 'SHELVES_AWAY' } = { code: 'SHELVES_AWAY', text: 'The library cannot reach its shelves just now. Nothing you wrote is lost: it is sent again by itself in a moment.' };
@@ -33,7 +33,7 @@ export function answerErrors(app: FastifyInstance, deps: Deps): void {
     if (statusCode !== undefined && statusCode < 500) return answer(reply, statusCode, KNOWN[code ?? ''] ?? { code: 'BAD_INPUT', text: 'Nothing was changed: the library could not read what was sent. Load the page and send it again.' });
     const incident = incidentName();
     deps.log(`Fault "${incident}" at ${request.method} ${request.routeOptions.url ?? 'no route'}`, reason, { incident, request: request.id });
-    return answer(reply, 500, { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident });
+    return answer(reply, 500, faultCalled(incident));
   });
 }
 

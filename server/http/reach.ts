@@ -1,7 +1,7 @@
 import type { Hall } from '../halls.ts';
 import type { Belonging, Known } from '../store/door.ts';
 import type { Person } from '../store/people.ts';
-import { dayStill } from '../store/programmeEnd.ts';
+import { programmesOpenTo } from '../store/programmeEnd.ts';
 import type { Thing } from '../store/whereabouts.ts';
 import type { Deps } from './deps.ts';
 import { notFound, trouble } from './trouble.ts';
@@ -23,8 +23,8 @@ interface Comer {
 /** One of a person's ensembles, as they are in it. */
 async function within(deps: Pick<Deps, 'hall' | 'now'>, { id, name }: Known, { ensemble, librarian, deputy }: Belonging): Promise<Reach> {
   const hall = deps.hall(ensemble.id);
-  const programmes = deputy ? new Set(await hall.store.people.seatedIn(id, dayStill(deps.now()))) : null;
-  return { person: { id, name, librarian, deputy }, hall, programmes };
+  const person = { id, name, librarian, deputy };
+  return { person, hall, programmes: await programmesOpenTo(hall.store.people, person, deps.now()) };
 }
 
 /** The ensemble that lies open to somebody. */

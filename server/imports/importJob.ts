@@ -2,6 +2,7 @@ import type { ImportAnswer } from '../../core/agreement/wire/http.ts';
 import { importEdition, importParts, importWork, type Laid } from '../http/layOnShelf.ts';
 import { notFound } from '../http/trouble.ts';
 import type { Became, Doing, Handler } from '../queue/handler.ts';
+import { whole } from '../store/inPieces.ts';
 import type { NewEdition } from '../store/library.ts';
 import { type ImportOrder, notBegun } from './importOrder.ts';
 import type { Watch } from './watch.ts';
@@ -50,10 +51,4 @@ function watched({ job, signal, report, ending }: Doing): Watch {
 function refusal(laid: Exclude<Laid, { ok: true }>, kind: ImportOrder['kind']): Became {
   const outcome = 'missing' in laid ? { status: 404, trouble: notFound(kind === 'work' ? 'programme' : 'work').body } : { status: 422, trouble: laid.trouble };
   return { state: 'refused', outcome };
-}
-
-async function whole(pieces: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
-  const all: Uint8Array[] = [];
-  for await (const piece of pieces) all.push(piece);
-  return Buffer.concat(all);
 }

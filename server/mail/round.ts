@@ -1,6 +1,6 @@
 import type { Authority } from '../operations/authority.ts';
 import type { Store } from '../store/store.ts';
-import { dayStill } from '../store/programmeEnd.ts';
+import { programmesOpenTo } from '../store/programmeEnd.ts';
 import { waitingOf } from '../waiting/waitingOf.ts';
 import { hasPassed } from './hasPassed.ts';
 import { letterFor } from './letterFor.ts';
@@ -24,7 +24,7 @@ export async function goRound({ store, authority, post, minutes, address, log }:
     if (correspondent.sentAt && !hasPassed(minutes * 60_000, correspondent.sentAt, now)) continue;
     const person = await store.people.byId(correspondent.person);
     if (!person) continue;
-    const programmes = person.deputy ? new Set(await store.people.seatedIn(person.id, dayStill(now))) : null;
+    const programmes = await programmesOpenTo(store.people, person, now);
     const letter = letterFor(correspondent, await waitingOf({ store, authority }, { ...person, programmes }, correspondent.known), now, { minutes, address });
     if (!letter) continue;
     try {

@@ -2,7 +2,8 @@ import type { Trouble, WorkView } from '../../core/agreement/wire/http.ts';
 import type { PieceCheck, PieceFinding } from '../../core/agreement/wire/piece.ts';
 import type { InHall } from '../http/deps.ts';
 import type { RefusedOutcome } from '../queue/handler.ts';
-import type { Job } from '../store/jobs.ts';
+import { whole } from '../store/inPieces.ts';
+import { isUnderWay, type Job } from '../store/jobs.ts';
 import { changedSince, type Since } from './before.ts';
 import { groundsOf } from './ground.ts';
 import type { PieceJobProgress, PieceOutcome } from './pieceJob.ts';
@@ -21,7 +22,7 @@ export interface PieceChecks {
   findings(hall: InHall, work: string, part: string): Promise<readonly PieceFinding[] | null>;
 }
 
-const isRunning = ({ state, stopped }: Job): boolean => !stopped && (state === 'waiting' || state === 'running');
+const isRunning = (job: Job): boolean => !job.stopped && isUnderWay(job);
 const hasFound = ({ state }: Job): boolean => state === 'done';
 
 export function createPieceChecks(): PieceChecks {
@@ -82,9 +83,7 @@ export function createPieceChecks(): PieceChecks {
       const place = found ? (found.outcome as PieceOutcome).parts.findIndex(({ id }) => id === part) : -1;
       const made = place < 0 ? null : await hall.store.jobs.made(found!.id, place);
       if (!made) return null;
-      const pieces: Uint8Array[] = [];
-      for await (const piece of hall.store.jobs.bytes(made.files[0]!.id)) pieces.push(piece);
-      return JSON.parse(Buffer.concat(pieces).toString('utf8')) as PieceFinding[];
+      return JSON.parse((await whole(hall.store.jobs.bytes(made.files[0]!.id))).toString('utf8')) as PieceFinding[];
     },
   };
 }

@@ -1,6 +1,6 @@
 import type { InHall } from '../http/deps.ts';
 import { notFound } from '../http/trouble.ts';
-import type { Job } from '../store/jobs.ts';
+import { isUnderWay, type Job } from '../store/jobs.ts';
 
 /** Looked for so often where no news comes. Chosen, not measured. */
 const LOOK_MS = 1_000;
@@ -40,7 +40,7 @@ export function whenEnded(hall: InHall, id: string, signal?: AbortSignal): Promi
   const look = async (): Promise<Job | null> => {
     const job = await hall.store.jobs.job(id);
     if (!job) throw notFound('job');
-    return job.state === 'waiting' || job.state === 'running' ? null : job;
+    return isUnderWay(job) ? null : job;
   };
   return whenThere(hall, id, look, signal);
 }

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Deps } from '../http/deps.ts';
-import { incidentName } from '../http/incident.ts';
+import { faultCalled, incidentName } from '../http/incident.ts';
 import { TurnLost } from '../store/jobs.ts';
 import { isUnavailable } from '../store/unavailable.ts';
 import type { Daybook } from '../watch/daybook.ts';
@@ -111,7 +111,7 @@ export function startWorker(deps: Deps, { atOnce, handlers = HANDLERS, event = (
   function faultOf({ job, kind }: Place, reason: unknown): RefusedOutcome {
     const incident = incidentName();
     log(`Fault "${incident}" in ${kind} ${job}`, reason, { incident, job });
-    return { status: 500, trouble: { code: 'FAULT', text: `Something broke in the library, and it is not your doing. Tell whoever looks after Bowline this name: ${incident}.`, incident } };
+    return { status: 500, trouble: faultCalled(incident) };
   }
 
   /** Runs a step again and again; a database that is away is waited for. */

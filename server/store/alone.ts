@@ -1,15 +1,12 @@
 import type pg from 'pg';
+import { onOne } from './transaction.ts';
 
 const TAKE = "select pg_try_advisory_lock(hashtextextended('bowline ' || $1, 0)) as mine";
 const GIVE_BACK = "select pg_advisory_unlock(hashtextextended('bowline ' || $1, 0))";
 
 /** By a lock of PostgreSQL that ends with the connection, so that a killed server holds nobody up. */
-export async function alone(pool: pg.Pool, what: string, work: () => Promise<void>): Promise<boolean> {
-  const client = await pool.connect();
-  let broken: Error | undefined;
-  const note = (reason: Error) => (broken = reason);
-  client.on('error', note);
-  try {
+export function alone(pool: pg.Pool, what: string, work: () => Promise<void>): Promise<boolean> {
+  return onOne(pool, async (client, note) => {
     const { rows } = await client.query<{ mine: boolean }>(TAKE, [what]);
     if (!rows[0]!.mine) return false;
     try {
@@ -19,8 +16,5 @@ export async function alone(pool: pg.Pool, what: string, work: () => Promise<voi
       // A connection that still held it would keep it for good: it is not used again.
       await client.query(GIVE_BACK, [what]).catch(note);
     }
-  } finally {
-    client.off('error', note);
-    client.release(broken);
-  }
+  });
 }

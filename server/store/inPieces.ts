@@ -20,3 +20,10 @@ export async function* inPieces(bytes: AsyncIterable<Uint8Array> | Iterable<Uint
   }
   if (length || !any) yield Buffer.concat(waiting);
 }
+
+/** All of them again as one. */
+export async function whole(pieces: AsyncIterable<Uint8Array>): Promise<Buffer> {
+  const all: Uint8Array[] = [];
+  for await (const piece of pieces) all.push(piece);
+  return Buffer.concat(all);
+}

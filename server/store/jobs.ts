@@ -33,6 +33,9 @@ export interface Job extends Omit<NewJob, 'by' | 'alone'> {
   outcome: unknown;
 }
 
+/** It waits, or somebody works at it. */
+export const isUnderWay = ({ state }: Pick<Job, 'state'>): boolean => state === 'waiting' || state === 'running';
+
 /** How a job ended, written in the transaction of what it came to: whoever is not the latest to have begun it, or was told to stop, changes nothing. */
 export interface Ending<Result = unknown> {
   job: string;

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Queue } from '../queue/queue.ts';
 import { inPieces } from './inPieces.ts';
-import { type Ending, type Job, type Jobs, KEPT_HOURS, type Made, type MadeFile, STRAY_HOURS, TurnLost, type Upload } from './jobs.ts';
+import { type Ending, isUnderWay, type Job, type Jobs, KEPT_HOURS, type Made, type MadeFile, STRAY_HOURS, TurnLost, type Upload } from './jobs.ts';
 
 interface MemoryJob extends Job {
   alone: string | null;
@@ -18,7 +18,6 @@ export interface MemoryJobs extends Jobs {
 }
 
 const copy = <T>(value: T): T => structuredClone(value);
-const isUnderWay = ({ state }: Job): boolean => state === 'waiting' || state === 'running';
 
 export function createMemoryJobs(queue: Queue, ensemble: string): MemoryJobs {
   const jobs = new Map<string, MemoryJob>();

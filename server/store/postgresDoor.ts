@@ -33,6 +33,13 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       return work(tx);
     });
 
+  async function belongingsOf(people: readonly string[]): Promise<Map<string, Belonging[]>> {
+    const rows = await prisma.belonging.findMany({ where: { personId: { in: [...people] } }, ...BELONGINGS, select: { ...BELONGINGS.select, personId: true } });
+    const found = new Map<string, Belonging[]>();
+    for (const { personId, ...belonging } of rows) found.set(personId, [...(found.get(personId) ?? []), belonging]);
+    return found;
+  }
+
   return {
     ...createPostgresWays(prisma, asOwner),
 
@@ -61,16 +68,9 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       await prisma.belonging.upsert({ where: { ensembleId_personId: { ensembleId, personId } }, create: { ensembleId, personId, ...standing }, update: standing });
     },
 
-    async belongings(id) {
-      return (await prisma.person.findUnique({ where: { id }, select: { belongings: BELONGINGS } }))?.belongings ?? [];
-    },
+    belongings: async (id) => (await belongingsOf([id])).get(id) ?? [],
 
-    async belongingsOf(people) {
-      const rows = await prisma.belonging.findMany({ where: { personId: { in: [...people] } }, ...BELONGINGS, select: { ...BELONGINGS.select, personId: true } });
-      const found = new Map<string, Belonging[]>();
-      for (const { personId, ...belonging } of rows) found.set(personId, [...(found.get(personId) ?? []), belonging]);
-      return found;
-    },
+    belongingsOf,
 
     async addLink(personId, tokenHash, expiresAt, ensembleId, { invitation, letter } = HANDED_OUT) {
       await prisma.signInLink.create({ data: { personId, tokenHash: bytes(tokenHash), expiresAt, ensembleId, invitation, ...letter } });

@@ -1,4 +1,5 @@
 import type pg from 'pg';
+import { onOne } from './transaction.ts';
 
 type Scoped = pg.PoolClient & { ensemble?: string };
 
@@ -22,19 +23,9 @@ export function scopedPool(pool: pg.Pool, ensemble: string): pg.Pool {
     }
   }
 
-  async function query(...asked: [pg.QueryConfig, unknown[]?]): Promise<pg.QueryResult> {
-    const client = await connect();
-    let broken: Error | undefined;
-    const note = (reason: Error) => (broken = reason);
-    client.on('error', note);
-    try {
-      return await client.query(...asked);
-    } finally {
-      client.off('error', note);
-      client.release(broken);
-    }
-  }
+  const query = (...asked: [pg.QueryConfig, unknown[]?]): Promise<pg.QueryResult> => onOne(scoped, (client) => client.query(...asked));
 
   // Prisma looks whether it was given a pool; what it listens for is the pool's own business.
-  return Object.assign(Object.create(pool) as pg.Pool, { connect, query, on: () => pool, removeListener: () => pool });
+  const scoped: pg.Pool = Object.assign(Object.create(pool) as pg.Pool, { connect, query, on: () => pool, removeListener: () => pool });
+  return scoped;
 }

@@ -34,7 +34,8 @@ export function together(pool: pg.Pool, statements: readonly pg.QueryConfig[]): 
   });
 }
 
-async function onOne<T>(pool: pg.Pool, work: (client: pg.PoolClient, note: (reason: Error) => void) => Promise<T>): Promise<T> {
+/** Work on one connection of the pool; one that broke meanwhile is given up, not used again. */
+export async function onOne<T>(pool: pg.Pool, work: (client: pg.PoolClient, note: (reason: Error) => void) => Promise<T>): Promise<T> {
   const client = await pool.connect();
   let broken: Error | undefined;
   const note = (reason: Error) => (broken = reason);

@@ -1,6 +1,7 @@
 import { once } from 'node:events';
 import type { Readable, Writable } from 'node:stream';
 import yazl from 'yazl';
+import { whole } from '../../store/inPieces.ts';
 import type { Jobs } from '../../store/jobs.ts';
 import { turnReport } from './turnReport.ts';
 import type { Copy } from './waitedFor.ts';
@@ -36,10 +37,4 @@ export function packCopies(jobs: Jobs, copies: AsyncIterable<Copy>, suffix: stri
     .catch((error: unknown) => output.destroy(error instanceof Error ? error : new Error(String(error))))
     .finally(done);
   return output;
-}
-
-async function whole(pieces: AsyncIterable<Uint8Array>): Promise<Buffer> {
-  const all: Uint8Array[] = [];
-  for await (const piece of pieces) all.push(piece);
-  return Buffer.concat(all);
 }

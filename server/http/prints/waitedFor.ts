@@ -1,6 +1,6 @@
 import type { RefusedOutcome } from '../../queue/handler.ts';
 import { whenThere } from '../../queue/whenEnded.ts';
-import type { Made } from '../../store/jobs.ts';
+import { isUnderWay, type Made } from '../../store/jobs.ts';
 import type { InHall } from '../deps.ts';
 import { trouble, TroubleAnswer } from '../trouble.ts';
 import type { CopyNotes } from './printJob.ts';
@@ -18,7 +18,7 @@ export function copyThere(hall: InHall, print: string, place: number, signal: Ab
     const job = await jobs.job(print);
     const made = await jobs.made(print, place);
     if (made) return { ...(made.notes as CopyNotes), files: made.files };
-    if (job?.state === 'waiting' || job?.state === 'running') return null;
+    if (job && isUnderWay(job)) return null;
     if (job?.state !== 'refused') throw trouble(409, 'STOPPED', 'The print was stopped. Ask for it again.');
     const { status, trouble: why } = job.outcome as RefusedOutcome;
     throw new TroubleAnswer(status, why);
