@@ -3,7 +3,7 @@ import type { LogEntry } from '../event.ts';
 import type { Refusal } from '../refusal.ts';
 
 /** Rises with every change of a message or an operation's input; `tests/core/agreement/protocol.test.ts` holds the hash. */
-export const PROTOCOL = 4;
+export const PROTOCOL = 5;
 
 /** client -> server: first message after connecting. */
 export const Hello = z.strictObject({ protocol: z.int() });
