@@ -66,7 +66,7 @@ export async function buildApp(deps: Deps, { draining = createDraining(), redis 
   await app.register(cookie);
   await guard(app, deps, counts);
   await app.register(multipart, { limits: { fileSize: LARGEST_UPLOAD, files: MOST_FILES, fields: 4, parts: MOST_FILES + 4, headerPairs: 50 } });
-  const unlisten = deps.queue.listen((news) => (news.what === 'renewed' ? deps.notices.renewed(news.parts) : undefined));
+  const unlisten = deps.queue.listen((news) => (news.what === 'renewed' ? deps.notices.renewed(news.parts, true) : undefined));
   app.addHook('onClose', async () => unlisten());
   healthRoutes(app, deps, { draining, redis, lacks });
   for (const routes of ROUTES) routes(app, deps);

@@ -75,22 +75,24 @@ async function start(settings: Settings): Promise<void> {
   const [address, ...others] = addresses(settings, port);
   at = address!;
   if (settings.letters && post) closing.add(startRounds({ log, alone: (work) => installation.alone('letters', work), halls: async () => (await door.ensembles()).map(({ id }) => hall(id)), post, minutes: settings.letters.minutes, address: address! }));
-  const links = await waysIn(installation, deps, settings.demo, address!);
+  const links = await waysIn(installation, deps, settings, address!);
   closing.check();
   say(`Bowline is at ${address}`);
   for (const other of others) say(`In the house network: ${other}`);
   if (settings.host === '127.0.0.1' && !settings.origin) say('Only this computer can open it. For the house network: HOST=0.0.0.0 npm start');
   for (const { role, name, url } of links) say(`Sign in as ${role} ${name}: ${url}`);
-  say('Each link works once. Ctrl-C stops Bowline.');
+  say(links.length ? 'Each link works once. Ctrl-C stops Bowline.' : 'Whoever has lost their way in gets a new link: npm run -s bowline -- link "Their Name" --ensemble "The Ensemble". Ctrl-C stops Bowline.');
 }
 
 /** The first ensemble, its librarian and with them the demo, made by one of several servers that start at once and found by the others. */
-async function waysIn(installation: Installation, deps: Deps, demoWanted: boolean, address: string): Promise<DemoAnswer['links']> {
+async function waysIn(installation: Installation, deps: Deps, settings: Settings, address: string): Promise<DemoAnswer['links']> {
   const links: DemoAnswer['links'] = [];
   async function open(): Promise<void> {
     const first = deps.hall((await firstEnsemble(deps.door)).id);
-    if (demoWanted) links.push(...(await demo(deps, first, address)));
-    if (!links.some(({ role }) => role === 'librarian')) links.push(await librarianLink(deps.door, first, address, deps.now()));
+    if (settings.demo) links.push(...(await demo(deps, first, address)));
+    if (links.some(({ role }) => role === 'librarian')) return;
+    const librarian = await librarianLink(deps.door, first, address, deps.now(), settings.databaseUrl === null);
+    if (librarian) links.push(librarian);
   }
   while (!(await installation.alone('opening', open))) await wait(100);
   return links;

@@ -22,8 +22,13 @@ export async function firstEnsemble(door: Door): Promise<EnsembleName> {
   return first ?? (await door.addEnsemble('Our ensemble')) ?? (await door.ensembles())[0]!;
 }
 
-/** A way in for an ensemble's librarian; where there is none yet, somebody is made one. */
-export async function librarianLink(door: Door, { ensemble, store }: Hall, address: string, now: Date): Promise<{ role: string; name: string; url: string }> {
-  const person = (await store.people.all()).find((one) => one.librarian) ?? (await store.people.add('Librarian', true));
+/**
+ * A way in for an ensemble's librarian; where there is none yet, somebody is made one. `always` false: for a librarian made just now only. Where several servers
+ * share a database what they say is gathered somewhere, and a way in does not lie there again at each start.
+ */
+export async function librarianLink(door: Door, { ensemble, store }: Hall, address: string, now: Date, always: boolean): Promise<{ role: string; name: string; url: string } | null> {
+  const before = (await store.people.all()).find((one) => one.librarian);
+  if (before && !always) return null;
+  const person = before ?? (await store.people.add('Librarian', true));
   return { role: 'librarian', name: person.name, url: await makeSignInLink(door, address, person.id, ensemble, now) };
 }

@@ -92,12 +92,11 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
 
   deps.notices.listen({
     logged: (part, entries, ours) => (ours ? io : io.local).to(partRoom(part)).emit('logged', { part, entries }),
-    renewed(parts, elsewhere) {
+    renewed(parts, everywhere) {
       // A seating that changed may have ended what a deputy was there for.
       void lookAgain((socket) => parts.some((part) => socket.rooms.has(partRoom(part))));
-      if (elsewhere) return;
-      for (const part of parts) io.to(partRoom(part)).emit('renewed', { part });
-      if (adapter) io.serverSideEmit('renewedElsewhere', parts);
+      for (const part of parts) io.local.to(partRoom(part)).emit('renewed', { part });
+      if (adapter && !everywhere) io.serverSideEmit('renewedElsewhere', parts);
     },
     left(person, elsewhere) {
       void lookAgain((socket) => socket.data.session.person.id === person);

@@ -30,7 +30,7 @@ export async function readGround(client: pg.PoolClient, place: PlaceOfPart, aske
 
 const HOLD = `select (select count(pg_advisory_xact_lock_shared(session_key(one))::text) from unnest($2::text[]) as one),
   (select id from section where id = $1 for share)`;
-export const hold = ({ section }: PlaceOfPart, askers: readonly Asker[]): pg.QueryConfig => ({ name: 'hold', text: HOLD, values: [section, askers.flatMap(({ session }) => session ?? [])] });
+const hold = ({ section }: PlaceOfPart, askers: readonly Asker[]): pg.QueryConfig => ({ name: 'hold', text: HOLD, values: [section, askers.flatMap(({ session }) => session ?? [])] });
 
 interface ActorRow {
   seats: SeatId[] | null;
@@ -45,22 +45,8 @@ interface ActorRow {
   told: string;
 }
 
-/**
- * Seats and members of the programme's own seating where it has one, else the section's. The plan is made once a connection, perhaps when
- * the tables were empty: each row is looked up by itself, so that it goes by the keys even then.
- */
-export const SEATED = `select g.seats, a.key, a.id, a.name, a.librarian, coalesce(o.principal, m.principal) as principal, coalesce(o.seat, m.seat) as seat,
-    (a.id, a.name, a.librarian, coalesce(o.principal, m.principal), coalesce(o.seat, m.seat))::text as told
-  from (select ps.section_id is not null as own, coalesce(ps.seats, s.seats) as seats from (select $4::text as section) part
-    left join section s on s.id = part.section
-    left join programme_seating ps on ps.section_id = part.section and ps.programme_id = $5) g
-  left join (select a.key, p.*, b.* from unnest($1::text[], $2::text[], $3::text[]) as a(key, person, session)
-    cross join lateral (select id, name from person where id = a.person limit 1) p
-    cross join lateral (select librarian, deputy from belonging where person_id = a.person limit 1) b
-    where a.session is null or (select true from session s where s.id = a.session and s.person_id = a.person and s.revoked_at is null and s.expires_at > now())) a on true
-  left join lateral (select principal, seat from membership where not g.own and not a.deputy and person_id = a.id and section_id = $4 limit 1) m on true
-  left join lateral (select principal, seat from programme_member where g.own and person_id = a.id and section_id = $4 and programme_id = $5 and not (a.deputy and $6) limit 1) o on true`;
-
+/** $1 to $6 are what `seatedBy` gives. */
+const SEATED = 'select * from seated_here($1::text[], $2::text[], $3::text[], $4, $5, $6)';
 export const seatedBy = ({ section, programme, over }: PlaceOfPart, askers: Asker[]): unknown[] => [askers.map(askerKey), askers.map((asker) => asker.person), askers.map((asker) => asker.session), section, programme, over];
 
 async function readSeated(client: pg.PoolClient, place: PlaceOfPart, askers: Asker[]): Promise<Omit<Read, 'ground'> & { ground: Omit<Ground, 'known'> }> {

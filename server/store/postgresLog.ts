@@ -4,7 +4,7 @@ import { entryOf, type EntryRow } from './entryRow.ts';
 import { readGround } from './ground.ts';
 import { commitAsGuessed } from './guessedCommit.ts';
 import { keptGrounds } from './keptGrounds.ts';
-import { isElsewhere, lock, type PlaceRow } from './lockedPlace.ts';
+import { isElsewhere, lockPlace } from './lockedPlace.ts';
 import { write } from './logRows.ts';
 import { MOVED, type OwnRow, type PartLog, type Place } from './partLog.ts';
 import { transaction } from './transaction.ts';
@@ -20,11 +20,11 @@ export function createPostgresLog(pool: pg.Pool): PartLog {
       if (guess && guess.entries.length === operations.length) {
         const came = await commitAsGuessed(pool, part, expected, askers, kept, guess);
         if (came === 'written') return guess;
-        if (came !== 'elsewise') return came;
+        if (came === 'gone') return null;
+        if (came === 'moved') return MOVED;
       }
       return transaction(pool, async (client) => {
-        const { rows } = await client.query<PlaceRow>(lock(part));
-        const place = rows[0];
+        const place = await lockPlace(client, part);
         if (!place) return null;
         if (isElsewhere(place, expected)) return MOVED;
         const read = await readGround(client, place, askers, operations);

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { isAlive } from '../../server/database/processes.ts';
+import { createTestDatabase } from '../support/database.ts';
 import { freePort, launch, postgresOf, startServer, type ServerProcess } from '../support/serverProcess.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'bowline-start-'));
@@ -50,6 +51,21 @@ describe('npm start', () => {
     expect(second.lines).toEqual([`Port ${busy} is taken by another program. Stop that one, or choose another port: PORT=${busy + 1} npm start`]);
     expect(existsSync(join(other, 'pg/postmaster.pid')) || existsSync(join(other, 'bowline.pid'))).toBe(false);
     taken.close();
+  });
+
+  it('on a database that servers share, a link is printed by the start that makes the librarian, and not again', async () => {
+    const database = await createTestDatabase();
+    const env = { DATABASE_URL: database.address, BOWLINE_DATA: join(folder, 'shared') };
+    const links: string[] = [];
+    for (let start = 0; start < 2; start += 1) {
+      const one = await startServer({ ...env, PORT: String(await freePort()) });
+      links.push(one.link('librarian'));
+      one.kill('SIGTERM');
+      await one.ended;
+      expect(one.lines.join('\n').includes('npm run -s bowline -- link "Their Name"')).toBe(start === 1);
+    }
+    await database.drop();
+    expect(links).toEqual([expect.stringContaining('/sign-in?token='), '']);
   });
 
   it('a bad setting is one line', async () => {

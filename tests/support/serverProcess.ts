@@ -34,7 +34,7 @@ export function launch(env: Record<string, string>, flags: string[] = []): { ser
   const ready = new Promise<void>((resolve, reject) => {
     createInterface({ input: child.stdout! }).on('line', (line) => {
       lines.push(line);
-      if (line.startsWith('Each link works once')) resolve();
+      if (line.endsWith('Ctrl-C stops Bowline.')) resolve();
     });
     createInterface({ input: child.stderr! }).on('line', (line) => lines.push(line));
     void ended.then((code) => reject(new Error(`The server ended with ${code}:\n${lines.join('\n')}`)));

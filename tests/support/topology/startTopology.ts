@@ -107,7 +107,7 @@ function urlOf(cluster: Cluster): string {
 
 function serverMember(index: number, port: number, env: Record<string, string>, demo: boolean): Member {
   const address = `http://${HOST}:${port}`;
-  const ready = async (lines: readonly string[]) => lines.some((line) => line.startsWith('Each link works once')) && (await answersOk(`${address}/api/health`));
+  const ready = async (lines: readonly string[]) => lines.some((line) => line.endsWith('Ctrl-C stops Bowline.')) && (await answersOk(`${address}/api/health`));
   return createMember({ name: `server ${index + 1}`, address, command: process.execPath, args: ['--import', 'tsx', 'server/main.ts', ...(demo ? ['--demo'] : [])], env: { ...env, HOST, PORT: String(port) }, ready });
 }
 

@@ -64,12 +64,20 @@ async function until(holds: () => boolean, seconds: number): Promise<void> {
   }
 }
 
+/** A server with its hands full says so, and is asked again, as the page does it. */
+async function viewOf(address: string, cookie: string, part: string): Promise<PartView> {
+  for (;;) {
+    const reply = await fetch(`${address}/api/parts/${part}`, { headers: { cookie } });
+    if (reply.ok) return (await reply.json()) as PartView;
+    if (reply.status !== 503) throw new Error(`${reply.status} ${await reply.text()}`);
+    await new Promise((resolve) => setTimeout(resolve, 300));
+  }
+}
+
 async function open(desks: Desk[]): Promise<void> {
   for (const desk of desks) {
     const first = desk.players[0]!;
-    const reply = await fetch(`${first.address}/api/parts/${desk.part}`, { headers: { cookie: first.cookie } });
-    if (!reply.ok) throw new Error(`${reply.status} ${await reply.text()}`);
-    const view = (await reply.json()) as PartView;
+    const view = await viewOf(first.address, first.cookie, desk.part);
     const here = desk.players.map((player, nth) => sit(desk, nth, player, view));
     seated.push(...here);
     await until(() => here.every(({ session }) => session.getSnapshot().caughtUp), 60);

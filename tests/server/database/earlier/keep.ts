@@ -35,7 +35,7 @@ for await (const line of createInterface({ input: child.stdout })) {
   console.log(line);
   const [, role, link] = /^Sign in as (\w+) .*(http\S+)$/.exec(line) ?? [];
   if (role && link) links.set(role, link);
-  if (line.startsWith('Each link works once')) break;
+  if (line.endsWith('Ctrl-C stops Bowline.')) break;
 }
 child.stdout.resume();
 

@@ -71,7 +71,7 @@ export async function openPremises(folder: string, disk: string, options: { serv
       command: process.execPath,
       args: ['--import', 'tsx', '--import', './tests/support/shiftedClock.ts', 'server/main.ts'],
       env,
-      ready: async (said) => said.some((one) => one.startsWith('Each link works once')) && (await answersOk(`${address}/api/health`)),
+      ready: async (said) => said.some((one) => one.endsWith('Ctrl-C stops Bowline.')) && (await answersOk(`${address}/api/health`)),
     });
     return { server, port: own, database: toDatabase, redis: toRedis, silent: false, shiftClock: (ms) => writeFileSync(clock, String(ms)) };
   }
