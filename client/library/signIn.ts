@@ -1,3 +1,4 @@
+import type { Me } from '../../core/agreement/wire/http.ts';
 import type { MySignIn, WaysIn } from '../../core/agreement/wire/signIn.ts';
 import type { Language } from '../words/language.ts';
 import { words } from '../words/words.ts';
@@ -13,6 +14,17 @@ export const isRefusedFor = (fault: unknown, code: string): boolean => fault ins
 
 export const fetchWays = () => getJson<WaysIn>('/sign-in');
 export const enterWithLink = (token: string) => sendJson('POST', '/sign-in', { token });
+/** Takes an invitation up as the one who is signed in here. */
+export const takeUp = (token: string) => sendJson('POST', '/me/invitations', { token });
+/** By name, who is signed in here by a way that reaches all their ensembles; null where nobody is. */
+export async function whoIsHere(): Promise<string | null> {
+  try {
+    const [{ name }, { only }] = await Promise.all([getJson<Me>('/me'), fetchMySignIn()]);
+    return only === null ? name : null;
+  } catch {
+    return null;
+  }
+}
 export const enterWithPassword = (address: string, password: string) => sendJson('POST', '/sign-in/password', { address, password });
 export const wantLetter = (address: string) => sendJson<{ minutes: number }>('POST', '/sign-in/letter', { address });
 /** Where the browser goes. */

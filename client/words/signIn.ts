@@ -13,12 +13,18 @@ export const signIn = {
   sent: (address: string, minutes: number) => `If the library knows ${address}, a link is on its way there. It opens once, within ${minutes} minutes.`,
   identity: (name: string) => `come in with ${name}`,
   invited: (name: string) => `You are invited. Come in, or let ${name} bring you in from now on.`,
+  invitedHere: (name: string) => `You are invited, and signed in here as ${name}. Come in as ${name}, and this ensemble is among yours from now on; or as somebody new.`,
+  asMyself: (name: string) => `come in as ${name}`,
+  asSomebodyNew: 'come in as somebody new',
   confirming: 'The address is being written down.',
   confirmed: 'From now on you can sign in with this address.',
   signInFirst: 'Sign in here first, then open the link in the letter once more.',
   toShelf: 'To the Shelf',
   /** What the library answers, by its code. */
   troubles: {
+    BOUND_SIGN_IN: 'You came in by a librarian’s link, which reaches one ensemble alone. Come in by a way of your own, then open the invitation again.',
+    CAME_AS_NEW: 'Whoever was invited has come in as somebody new already. Ask the librarian to take that name out and to invite you once more.',
+    HERE_ALREADY: 'You are in this ensemble already. The librarian can withdraw the invitation.',
     LINK_USED: 'This link was used before or is too old. Have a new one sent, or ask the librarian.',
     NO_MATCH: 'This address and this password do not go together. Look at both, or have a link sent to you.',
     TOO_OFTEN: 'That was tried too often. Wait a quarter of an hour, or come in another way.',

@@ -23,7 +23,8 @@ export const GRANTS: readonly Grant[] = [
   ...granted(DOOR, 'select, insert, update', ['ensemble']),
   // A server says that it is not ready while the database lacks a change that it counts on.
   ...granted(DOOR, 'select (migration_name, finished_at, rolled_back_at)', ['_prisma_migrations']),
-  ...granted(DOOR, 'select', ['departure']),
+  // Somebody who had left is no longer gone once they take up an invitation.
+  ...granted(DOOR, 'select, delete', ['departure']),
   // What happens at the door is told; reading it is each ensemble's own business.
   ...granted(DOOR, 'insert', ['trail']),
 ];

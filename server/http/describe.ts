@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { describeHttp, type Described } from '../../core/agreement/describe.ts';
 import { AssignPart, EnsembleBody, EraseBody, HandBody, LettersBody, LookIntoBody, NewPerson, NewSection, Seating, SeenBody, SettleBody, StandingBody } from '../../core/agreement/wire/http.ts';
-import { AddressBody, ConfirmBody, IdentityWanted, LetterWanted, PasswordBody, PasswordSignIn, ProofBody, SignInBody } from '../../core/agreement/wire/signIn.ts';
+import { AddressBody, ConfirmBody, IdentityWanted, LetterWanted, PasswordBody, PasswordSignIn, ProofBody, SignInBody, TakeUpBody } from '../../core/agreement/wire/signIn.ts';
 import { TRAIL_KINDS } from '../../core/agreement/wire/trail.ts';
 import { NewErratumBody } from '../../core/archive/erratum.ts';
 import { BringInBody, KeepBody, TravelBody } from '../../core/archive/wire.ts';
@@ -39,6 +39,7 @@ const ROUTES: Route[] = [
   { method: 'get', path: '/api/me', summary: 'Who is signed in, and where they sit.' },
   { method: 'get', path: '/api/me/hand', summary: 'Your own hand, which nobody else can read; null where you have told nothing.' },
   { method: 'put', path: '/api/me/ensemble', summary: 'Lays another of my ensembles open.', body: LookIntoBody },
+  { method: 'post', path: '/api/me/invitations', summary: 'Takes up an invitation as the one who is signed in: the ensemble is among theirs from then on.', body: TakeUpBody },
   { method: 'put', path: '/api/me/hand', summary: 'Keeps your own hand, for you alone.', body: HandBody },
   { method: 'delete', path: '/api/me/hand', summary: 'Forgets your hand.' },
   { method: 'get', path: '/api/me/sign-in', summary: 'How you sign in, and where you are signed in.' },

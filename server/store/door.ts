@@ -66,6 +66,9 @@ export interface UsedLink extends LinkMore {
   ensemble: string | null;
 }
 
+/** Why an invitation could not be taken up: used, withdrawn or too old; whoever was invited has come in as somebody new; the one who asks is there already. */
+export type NotTakenUp = 'over' | 'cameIn' | 'hereAlready';
+
 export interface KeptAtDoor {
   /** ISO 8601, UTC. */
   since: string;
@@ -96,6 +99,11 @@ export interface Door extends Ways {
   addLink(person: string, tokenHash: Uint8Array, expires: Date, ensemble: string | null, more?: LinkMore): Promise<void>;
   /** Whose link it is, once: afterwards, or when it has expired, null. */
   useLink(tokenHash: Uint8Array, now: Date): Promise<UsedLink | null>;
+  /**
+   * Somebody who is known takes up an invitation as themselves: they stand and sit as whoever was invited did, whose name was only there to be invited by and goes.
+   * The ensemble they come to.
+   */
+  takeUp(tokenHash: Uint8Array, known: string, now: Date): Promise<EnsembleName | NotTakenUp>;
   /** `only`: the one ensemble that it reaches; null: all of the person's. */
   openSession(person: string, tokenHash: Uint8Array, expires: Date, only: string | null, coming?: Coming): Promise<string>;
   /** What a person is in their ensembles now, in the order in which they came to them. */

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { createMemoryWays } from './memoryWays.ts';
 import { HANDED_OUT, UNKNOWN, type Belonging, type Door } from './door.ts';
 import { eraseInMemory } from './memoryErasure.ts';
+import { takeUpInMemory } from './memoryTakeUp.ts';
 import { rowOf } from './memoryTrail.ts';
 import type { DoorNews } from './trail.ts';
 import { hex, type Entry } from './shelves.ts';
@@ -59,6 +60,8 @@ export function createMemoryDoor(entry: Entry): Door {
       link.used = true;
       return { person: persons.get(link.person)!, ensemble: link.ensemble, invitation: link.invitation, letter: link.letter };
     },
+
+    takeUp: async (tokenHash, known, now) => takeUpInMemory(entry, hex(tokenHash), known, now),
 
     async openSession(person, tokenHash, expires, only, { at = new Date(), ...coming } = UNKNOWN) {
       const id = randomUUID();

@@ -3,6 +3,7 @@ import { WAYS, type Way } from '../../core/agreement/wire/signIn.ts';
 import { HANDED_OUT, UNKNOWN, type Belonging, type Door, type Erased, type LiveSession, type SessionRow } from './door.ts';
 import { createPostgresWays, letterTo } from './postgresWays.ts';
 import { Prisma, type PrismaClient } from './prisma-client/client.ts';
+import { NotTaken, takeUp } from './takeUp.ts';
 import { tellAtDoor, trailRow } from './tell.ts';
 
 const NAMED = { id: true, name: true } as const;
@@ -82,6 +83,19 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
       if (!count) return null;
       const link = await prisma.signInLink.findUnique({ where: { tokenHash: bytes(tokenHash) }, include: { person: { select: NAMED } } });
       return link && { person: link.person, ensemble: link.ensembleId, invitation: link.invitation, letter: link.address === null ? null : letterTo({ address: link.address, language: link.language ?? 'en' }) };
+    },
+
+    async takeUp(tokenHash, known, now) {
+      try {
+        return await prisma.$transaction(async (tx) => {
+          const came = await takeUp(tx, bytes(tokenHash), known, now);
+          if (typeof came === 'string') throw new NotTaken(came);
+          return came;
+        });
+      } catch (reason) {
+        if (reason instanceof NotTaken) return reason.why;
+        throw reason;
+      }
     },
 
     async openSession(personId, tokenHash, expiresAt, only, { at = new Date(), ...coming } = UNKNOWN) {

@@ -9,6 +9,8 @@ const ROOT = join(import.meta.dirname, '../..');
 
 export interface House {
   origin: string;
+  /** Its data folder. */
+  data: string;
   /** role -> one-time address. */
   links: Map<string, string>;
   /** Everything the server printed so far. */
@@ -72,6 +74,7 @@ export async function openHouse(demo: boolean, settings: (origin: string) => Pro
   }
   return {
     origin,
+    data: join(folder, 'data'),
     links,
     printed: () => lines.join('\n'),
     async close() {

@@ -1,6 +1,9 @@
+import { execFile } from 'node:child_process';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Me } from '../../core/agreement/wire/http.ts';
 import { startBrowser } from '../support/browser.ts';
 import { decoded, Letterbox } from '../support/letterbox.ts';
 import { CLIENT, TestProvider } from '../support/provider.ts';
@@ -165,5 +168,27 @@ describe('coming in', { timeout: 120_000 }, () => {
     await said('That sign-in has ended.');
     expect((await elsewhere.request.get(`${house.origin}/api/me`)).status()).toBe(401);
     await elsewhere.context().close();
+  });
+
+  it('invited by a second ensemble while she is signed in, she comes to it as herself, and both are hers', async () => {
+    const { DATABASE_URL: _own, ...env } = process.env;
+    const told = await promisify(execFile)(process.execPath, ['server/cli/bowline.mjs', 'ensemble', 'add', 'North Quay Players', '--librarian', 'Edda Marlowe'], { env: { ...env, BOWLINE_DATA: house.data, BOWLINE_ORIGIN: house.origin } });
+    const keeper = await (await browser.newContext({ viewport: SIZES.laptop })).newPage();
+    await signIn(keeper, (JSON.parse(told.stdout) as { link: string }).link);
+    await keeper.getByLabel('A new person').fill('R. Ambler');
+    await keeper.locator('form', { has: keeper.getByLabel('A new person') }).getByRole('button').last().click();
+    const link = await keeper.getByLabel('Sign-in link for R. Ambler; it opens once:').inputValue();
+    expect(link).toContain('&invited');
+    await page.goto(link);
+    await said('You are invited, and signed in here as Ruth Ambler.');
+    expect(await lookedAt('invited-again')).toEqual([]);
+    await page.getByRole('button', { name: 'come in as Ruth Ambler' }).click();
+    await onShelf();
+    await said('North Quay Players');
+    expect(((await (await page.request.get(`${house.origin}/api/me`)).json()) as Me).ensembles.map(({ name }) => name)).toEqual(['Our ensemble', 'North Quay Players']);
+    await keeper.reload();
+    await keeper.getByText('Ruth Ambler').first().waitFor();
+    expect(await keeper.getByText('R. Ambler').count()).toBe(0);
+    await keeper.context().close();
   });
 });

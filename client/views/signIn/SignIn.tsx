@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { getJson, Refused, troubleText } from '../../library/http.ts';
 import { clearDesk } from '../../library/leave.ts';
-import { confirmAddress, enterWithLink, fetchWays, inWords } from '../../library/signIn.ts';
+import { confirmAddress, enterWithLink, fetchWays, inWords, whoIsHere } from '../../library/signIn.ts';
 import { useLoaded } from '../../library/useLoaded.ts';
 import { go, type Place } from '../../router.ts';
 import { PlaceLink } from '../../ui/PlaceLink.tsx';
@@ -31,15 +31,20 @@ async function arrive({ token, came, confirm }: Arrival): Promise<string | null>
   return cameIn().then(() => null);
 }
 
+const invitation = (here: string | null, identity: string | null): string => (here === null ? words.signIn.invited(identity!) : words.signIn.invitedHere(here));
+
 type Arrival = Extract<Place, { at: 'signIn' }>;
 
 /** The door: a link, an address and a password, a link by letter, the orchestra's own sign-in. */
 export function SignIn({ place: given }: { place: Arrival }): ReactNode {
   const [place] = useState(given);
   const { value: ways, fault: unreached } = useLoaded('ways', fetchWays);
+  const invited = Boolean(place.token && place.invited);
+  const { value: asked } = useLoaded('here', async () => ({ here: invited ? await whoIsHere() : null }));
+  const here = asked?.here ?? null;
   const [said, setSaid] = useState<string | null>(place.trouble ? (words.signIn.troubles[place.trouble] ?? null) : null);
-  const choosing = Boolean(place.token && place.invited && ways?.identity);
-  const waits = Boolean(place.token && place.invited && !ways && !unreached);
+  const waits = invited && (!asked || (!ways && !unreached));
+  const choosing = invited && !waits && Boolean(ways?.identity || here);
   const sent = useRef(false);
   useEffect(() => {
     if (choosing || waits || sent.current) return;
@@ -50,13 +55,13 @@ export function SignIn({ place: given }: { place: Arrival }): ReactNode {
     );
   }, [choosing, waits, place]);
   const coming = (place.token !== null && !choosing) || place.came === true;
-  const status = said ?? (coming ? words.signIn.coming : place.confirm ? words.signIn.confirming : choosing ? words.signIn.invited(ways!.identity!) : words.signIn.ask);
+  const status = said ?? (coming ? words.signIn.coming : place.confirm ? words.signIn.confirming : choosing ? invitation(here, ways?.identity ?? null) : words.signIn.ask);
   const confirmed = said === words.signIn.confirmed;
   return (
     <main className="doorstep">
       <h1>{words.name}</h1>
       <p role="status">{status}</p>
-      {choosing ? <Invited token={place.token!} identity={ways!.identity!} say={setSaid} /> : null}
+      {choosing ? <Invited token={place.token!} identity={ways?.identity ?? null} here={here} say={setSaid} /> : null}
       {confirmed ? (
         <p>
           <PlaceLink to={{ at: 'shelf' }}>{words.signIn.toShelf}</PlaceLink>

@@ -14,6 +14,8 @@ export const LONGEST_PASSWORD = 128;
 
 /** POST /api/sign-in: a link that works once. */
 export const SignInBody = z.strictObject({ token: Token });
+/** POST /api/me/invitations: an invitation taken up by somebody the library knows already. */
+export const TakeUpBody = z.strictObject({ token: Token });
 /** POST /api/sign-in/password */
 export const PasswordSignIn = z.strictObject({ address: Address, password: Password });
 /** POST /api/sign-in/letter: a link is wanted by letter. */

@@ -1,8 +1,8 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { LookIntoBody, type Me } from '../../../core/agreement/wire/http.ts';
-import { LetterWanted, PasswordSignIn, SignInBody, type WaysIn } from '../../../core/agreement/wire/signIn.ts';
+import { LetterWanted, PasswordSignIn, SignInBody, TakeUpBody, type WaysIn } from '../../../core/agreement/wire/signIn.ts';
 import { linkLetter } from '../../mail/signInLetters.ts';
-import type { LiveSession } from '../../store/door.ts';
+import type { LiveSession, NotTakenUp } from '../../store/door.ts';
 import { wentWell } from '../../signIn/limits.ts';
 import { isPassword } from '../../signIn/passwords.ts';
 import type { Deps } from '../deps.ts';
@@ -10,10 +10,16 @@ import { read } from '../input.ts';
 import { openReach } from '../reach.ts';
 import { cookieName, endSession, forgetCookie, openSession, someone } from '../session.ts';
 import { hashOf, LETTER_MINUTES, makeAskedLink } from '../tokens.ts';
-import { notFound, trouble } from '../trouble.ts';
+import { notFound, trouble, type TroubleAnswer } from '../trouble.ts';
 import { busy, count, waysOf } from '../waysIn.ts';
 
 const NO_MATCH = trouble(401, 'NO_MATCH', 'This address and this password do not go together. Look at both, or have a link sent to you, or ask the librarian for one.');
+
+const NOT_TAKEN_UP: Record<NotTakenUp, TroubleAnswer> = {
+  over: trouble(410, 'LINK_USED', 'This sign-in link was used before or is too old. Ask the librarian for a new one.'),
+  cameIn: trouble(409, 'CAME_AS_NEW', 'Nothing was changed: whoever was invited has come in as somebody new already. Ask the librarian to take that name out and to invite you once more.'),
+  hereAlready: trouble(409, 'HERE_ALREADY', 'Nothing was changed: you are in this ensemble already. The librarian can withdraw the invitation.'),
+};
 
 export function signInRoutes(app: FastifyInstance, deps: Deps): void {
   const { door } = deps;
@@ -86,6 +92,20 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
   });
 
   app.get('/api/me', async (request) => me(await someone(deps, request)));
+
+  app.post('/api/me/invitations', async (request) => {
+    const session = await someone(deps, request);
+    const { token } = read(TakeUpBody, request.body);
+    if (session.only !== null) throw trouble(409, 'BOUND_SIGN_IN', 'Nothing was changed: you came in by a librarian’s link, which reaches one ensemble alone. Come in by a way of your own, then open the invitation again.');
+    const ensemble = await door.takeUp(hashOf(token), session.person.id, deps.now());
+    if (typeof ensemble === 'string') throw NOT_TAKEN_UP[ensemble];
+    await door.tell(session.person.id, { kind: 'signedIn', facts: { way: 'invitation' } }, ensemble.id);
+    await door.lookInto(session.id, ensemble.id);
+    // Seats that were kept for them are theirs by their own name now.
+    const { store } = deps.hall(ensemble.id);
+    deps.notices.renewed((await Promise.all((await store.people.memberships(session.person.id)).map(({ section }) => store.sections.parts(section)))).flat());
+    return me({ ...session, belongings: await door.belongings(session.person.id), open: ensemble.id });
+  });
 
   app.put('/api/me/ensemble', async (request) => {
     const session = await someone(deps, request);

@@ -60,6 +60,7 @@ export const ROUTES: Record<string, Row> = {
 
   'get /api/me': { access: 'oneself', ask: (by) => by.get('/api/me') },
   'put /api/me/ensemble': { access: 'oneself', ask: async (by) => by.put('/api/me/ensemble', { ensemble: (await by.get('/api/me')).json?.ensemble?.id ?? 'none' }) },
+  'post /api/me/invitations': { access: 'oneself', ask: (by) => by.post('/api/me/invitations', { token: 'x'.repeat(43) }) },
   'get /api/me/sign-in': { access: 'oneself', ask: (by) => by.get('/api/me/sign-in') },
   'post /api/me/proof': { access: 'oneself', ask: (by) => by.post('/api/me/proof', { password: 'anything' }) },
   'put /api/me/address': { access: 'oneself', ask: (by) => by.put('/api/me/address', { address: `${randomUUID()}@varnholm.example`, language: 'en' }) },
