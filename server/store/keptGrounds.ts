@@ -5,8 +5,9 @@ import type { PlaceOfPart, Read } from './ground.ts';
 const PARTS = 500;
 const ASKERS = 200;
 
-export interface KeptGround extends Omit<Read, 'ground'> {
-  place: PlaceOfPart;
+export interface KeptGround {
+  place: PlaceOfPart & { section: string };
+  told: number;
   ground: Omit<Ground, 'known'>;
 }
 
@@ -23,19 +24,18 @@ export function keptGrounds(): KeptGrounds {
   return {
     of(part, askers) {
       const known = kept.get(part);
-      if (!known) return null;
-      const told = askers.flatMap((asker): [string, string][] => (known.told.has(askerKey(asker)) ? [[askerKey(asker), known.told.get(askerKey(asker))!]] : []));
-      return told.length === askers.length ? { ...known, told: new Map(told) } : null;
+      return known && askers.every((asker) => known.ground.actors.has(askerKey(asker))) ? known : null;
     },
 
-    keep(part, place, { ground: { seats, actors }, ...read }) {
+    keep(part, place, { told, ground: { seats, actors } }) {
       const before = kept.get(part);
-      const same = before && before.told.size < ASKERS && String(before.seats) === String(read.seats) && before.place.section === place.section && before.place.programme === place.programme && before.place.over === place.over;
-      const told = new Map([...(same ? before.told : []), ...read.told]);
-      const all = new Map([...(same ? before.ground.actors : []), ...actors]);
       // Set again, so that the map runs from the longest unread to the latest.
       kept.delete(part);
-      kept.set(part, { place, seats: read.seats, told, ground: { seats, actors: all } });
+      const { section, over } = place;
+      // What lies before no section has no number to hold by.
+      if (section === null || told === null) return;
+      const same = before && before.told === told && before.place.section === section && before.place.over === over && before.ground.actors.size < ASKERS;
+      kept.set(part, { place: { ...place, section }, told, ground: { seats, actors: new Map([...(same ? before.ground.actors : []), ...actors]) } });
       for (const old of kept.keys()) {
         if (kept.size <= PARTS) break;
         kept.delete(old);

@@ -4,10 +4,12 @@ import type { Place } from './partLog.ts';
 
 export interface PlaceRow extends Place, PlaceOfPart {}
 
+const LOCK = `select p.head, p.revision, p.rewritten, p.section_id as section, w.programme_id as programme, g.ends::text as ends, over_everywhere(g.ends) as over
+  from part p join work w on w.id = p.work_id join programme g on g.id = w.programme_id where p.id = $1 for update of p`;
+
 /** Locks the part's row, which orders its log, and reads where the part is; undefined when there is no such part. */
 export async function lockPlace(client: pg.PoolClient, part: string): Promise<PlaceRow | undefined> {
-  // Locked first, read in the next statement: only that one sees what was waited for.
-  const [, { rows }] = await Promise.all([client.query({ name: 'lock', text: 'select from part where id = $1 for update', values: [part] }), client.query<PlaceRow>({ name: 'place-of', text: 'select * from place_of_part($1)', values: [part] })]);
+  const { rows } = await client.query<PlaceRow>({ name: 'lock', text: LOCK, values: [part] });
   return rows[0];
 }
 

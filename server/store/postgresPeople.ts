@@ -8,15 +8,15 @@ import { transaction } from './transaction.ts';
 
 const WHO = 'select p.id, p.name, b.librarian, b.deputy from belonging b join person p on p.id = b.person_id';
 
-const SECTIONS = 'select id from section where id in (select section_id from membership where person_id = $1 union select section_id from programme_member where person_id = $1) order by id for update';
+const SECTIONS = 'select id from section order by id for update';
 const BELONGS = "insert into belonging (ensemble_id, person_id, librarian, deputy) values (current_setting('bowline.ensemble'), $1, $2, $3)";
 
 /**
- * Somebody whose standing is about to change. Their sections are held first, so that no batch that read their seats commits afterwards; then everybody who does
- * the librarian's work, so that two who go at once do not leave nobody.
+ * Somebody whose standing is about to change. The sections are held first, in the order in which the database tells them of it; then everybody who does the
+ * librarian's work, so that two who go at once do not leave nobody.
  */
 async function held(client: pg.PoolClient, id: string, librarian: boolean): Promise<Person | NotChanged> {
-  await client.query(SECTIONS, [id]);
+  await client.query(SECTIONS);
   const { rows: librarians } = await client.query<{ id: string }>('select person_id as id from belonging where librarian order by person_id for update');
   const { rows } = await client.query<Person>(`${WHO} where p.id = $1 for update of b`, [id]);
   if (!rows[0]) return 'notHere';

@@ -78,6 +78,28 @@ describe('a batch ruled on what was last read is written only while that holds',
     expect(await rows()).toEqual([1, 2]);
   });
 
+  it.each<[string, (at: LaidOut) => Promise<unknown>, readonly string[] | null, number[]]>([
+    ['what somebody is in the ensemble', ({ player }) => store.people.stand(player.id, { librarian: true, deputy: false }), ['player', 'librarian'], [1, 2]],
+    ['that they have left', ({ player }) => store.people.leave(player.id), null, [1]],
+    ['another seating for this programme', ({ programme, section }) => store.sections.seatFor(programme, section, { seats: [], principal: null }), [], [1]],
+    ['who leads', ({ section, player }) => store.sections.seat(section, { seats: [{ seat: '1o', person: player.id }], principal: player.id }), ['principal'], [1]],
+    ['that the programme ends on another day', ({ programme }) => other.query("update programme set ends = '2999-01-01' where id = $1", [programme]), ['player'], [1, 2]],
+    ['somebody else who came, which is told to every section', () => store.people.add('Tora Uhl', false), ['player'], [1, 2]],
+  ])('%s is noticed, and ruled on anew', async (_what, change, roles, left) => {
+    await change(laid);
+    await write(1);
+    expect(seen.map((one) => one.roles)).toEqual([['player'], roles && expect.arrayContaining([...roles])]);
+    expect(await rows()).toEqual(left);
+  });
+
+  it('what another section, or nobody, has to do with leaves it as it is', async () => {
+    const elsewhere = (await store.sections.add(`Second violins ${randomUUID()}`, 'violin'))!;
+    await store.sections.seat(elsewhere.id, { seats: [{ seat: '1o', person: laid.guest.id }], principal: null });
+    await write(1);
+    expect(seen).toHaveLength(1);
+    expect(await rows()).toEqual([1, 2]);
+  });
+
   it('an id that was answered before, here or for another part, is ruled on as known', async () => {
     const { entries } = (await store.log.entries(laid.part, 0, 1))!;
     await write(1, entries[0]!.operation);

@@ -92,7 +92,7 @@ describe('what the server may do in the database', () => {
     };
     // The seating is being written, so the batch waits, with the sign-in in its hands.
     await client.query('begin');
-    await client.query('select id from section where id = $1 for update', [section]);
+    await client.query('select pg_advisory_xact_lock(section_key($1))', [section]);
     const batch = commit();
     await waiting(1);
     const out = store.door.revoke(session, new Date()).then(() => order.push('signed out'));
