@@ -1,7 +1,6 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { buildApp } from './app.ts';
-import { createClosing, StoppedWhileStarting } from './closing.ts';
-import { Unstartable } from './database/unstartable.ts';
+import { createClosing } from './closing.ts';
 import { DEMO_ENSEMBLE } from './demo/ensemble.ts';
 import { fillDemo, type DemoAnswer } from './demo/fillDemo.ts';
 import type { Deps } from './http/deps.ts';
@@ -20,6 +19,7 @@ import { startRounds } from './mail/round.ts';
 import { openProvider } from './signIn/identityProvider.ts';
 import { createNotices } from './operations/notices.ts';
 import { startWorker } from './queue/worker.ts';
+import { runProgram } from './program.ts';
 import { hintsThrough } from './redis/hints.ts';
 import { openRedis } from './redis/openRedis.ts';
 import { readSettings, type Settings } from './settings.ts';
@@ -114,29 +114,4 @@ async function demo(deps: Deps, { ensemble, store, authority }: Hall, address: s
   return links;
 }
 
-/** Stops what was started, also when the start was still under way. Asked again meanwhile (a terminal and npm both pass Ctrl-C on), it goes on stopping. */
-async function stop(started: Promise<void>): Promise<void> {
-  setTimeout(() => process.exit(1), LONGEST_STOP).unref();
-  draining.begin();
-  closing.ask();
-  await started;
-  try {
-    await closing.close();
-  } catch (reason) {
-    log('Bowline did not stop in order.', reason);
-    process.exitCode = 1;
-  }
-  process.exit();
-}
-
-let stopping: Promise<void> | undefined;
-const started: Promise<void> = Promise.resolve()
-  .then(() => start(readSettings(process.env, process.argv.slice(2))))
-  .catch((reason: unknown) => {
-    if (reason instanceof StoppedWhileStarting) return;
-    if (reason instanceof Unstartable) console.error(reason.message);
-    else log('Bowline did not start.', reason);
-    process.exitCode = 1;
-    stopping ??= stop(Promise.resolve());
-  });
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => (stopping ??= stop(started)));
+runProgram({ name: 'Bowline', closing, log, start: () => start(readSettings(process.env, process.argv.slice(2))), leaving: () => draining.begin(), gone: () => {}, longestStop: LONGEST_STOP });

@@ -1,4 +1,4 @@
-import { createClosing, StoppedWhileStarting } from './closing.ts';
+import { createClosing } from './closing.ts';
 import { Unstartable } from './database/unstartable.ts';
 import { createHalls } from './halls.ts';
 import type { Deps } from './http/deps.ts';
@@ -7,6 +7,7 @@ import { lookThrough } from './jobs/lookThrough.ts';
 import { allowAtOnce } from './jobs/runInWorker.ts';
 import { openStore } from './openStore.ts';
 import { createNotices } from './operations/notices.ts';
+import { runProgram } from './program.ts';
 import { startWorker } from './queue/worker.ts';
 import { readSettings } from './settings.ts';
 import { standardDaybook } from './watch/daybook.ts';
@@ -36,22 +37,4 @@ async function start(): Promise<void> {
   daybook.event('worker ready', { jobs });
 }
 
-async function stop(started: Promise<void>): Promise<void> {
-  setTimeout(() => process.exit(1), LONGEST_STOP_MS).unref();
-  closing.ask();
-  daybook.event('worker draining', {});
-  await started;
-  await closing.close();
-  daybook.event('worker gone', {});
-  process.exit();
-}
-
-let stopping: Promise<void> | undefined;
-const started = start().catch((reason: unknown) => {
-  if (reason instanceof StoppedWhileStarting) return;
-  if (reason instanceof Unstartable) console.error(reason.message);
-  else log('A worker did not start.', reason);
-  process.exitCode = 1;
-  stopping ??= stop(Promise.resolve());
-});
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => (stopping ??= stop(started)));
+runProgram({ name: 'A worker', closing, log, start, leaving: () => daybook.event('worker draining', {}), gone: () => daybook.event('worker gone', {}), longestStop: LONGEST_STOP_MS });

@@ -2,6 +2,8 @@
 export const KINDS = ['import', 'print', 'check'] as const;
 export type Kind = (typeof KINDS)[number];
 
+export const ofEachKind = (count: (kind: Kind) => number): Record<Kind, number> => ({ import: count('import'), print: count('print'), check: count('check') });
+
 /** A job's place in line. What the job is about stands with its ensemble, see `Jobs`. */
 export interface Place {
   job: string;
@@ -33,6 +35,8 @@ export interface Queue {
   drop(place: Place): Promise<void>;
   /** How many wait before it; 0 where it does not wait. */
   ahead(place: Place): Promise<number>;
+  /** How many of each kind wait, of all ensembles. */
+  waiting(): Promise<Record<Kind, number>>;
   /** Puts those back in line whose worker is gone: one try more of those they have. */
   takeBack(): Promise<void>;
   /** One that has had all its tries, in the hands of this process; `end` it when its ensemble knows. */

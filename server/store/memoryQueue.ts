@@ -1,4 +1,4 @@
-import { type Kind, type News, type Place, type Queue, TRIES } from '../queue/queue.ts';
+import { type Kind, type News, ofEachKind, type Place, type Queue, TRIES } from '../queue/queue.ts';
 
 interface Waiting extends Place {
   turn: number;
@@ -49,6 +49,7 @@ export function openMemoryQueue(): Queue {
       if (!places.get(job)?.active) places.delete(job);
     },
     ahead: async ({ job, kind }) => Math.max(0, waitingIn(kind).findIndex((place) => place.job === job)),
+    waiting: async () => ofEachKind((kind) => waitingIn(kind).length),
     // Whoever works here is gone together with the line.
     takeBack: async () => {},
     takeGivenUp: async () => givenUp.shift() ?? null,

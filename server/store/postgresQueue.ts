@@ -1,6 +1,6 @@
 import PgBoss from 'pg-boss';
 import type pg from 'pg';
-import { KINDS, type Place, type Queue } from '../queue/queue.ts';
+import { KINDS, ofEachKind, type Place, type Queue } from '../queue/queue.ts';
 import { transaction } from './transaction.ts';
 import { openWatch, type Watch } from './watch.ts';
 
@@ -25,6 +25,7 @@ const TURN = `select coalesce(greatest(min(-priority), max(-priority) filter (wh
   from ${SCHEMA}.job where name = $1 and state < 'completed'`;
 const AHEAD = `select count(*)::int as ahead from ${SCHEMA}.job other join ${SCHEMA}.job mine on mine.name = $1 and mine.id = $2 and mine.state < 'active'
   where other.name = $1 and other.state < 'active' and (other.priority > mine.priority or other.priority = mine.priority and (other.created_on, other.id) < (mine.created_on, mine.id))`;
+const WAITING = `select name, count(*)::int as waiting from ${SCHEMA}.job where state < 'active' group by name`;
 const key = (id: string): string => `hashtextextended(${id}::text, 0)`;
 // Whoever works at a job holds its lock as long as they live; a lock that can be had is of a job that nobody works at.
 const LEFT = `with active as materialized (select name, id from ${SCHEMA}.job where state = 'active' and started_on < now() - interval '${STILL}' for update skip locked)
@@ -105,6 +106,11 @@ export function openPostgresQueue(pool: pg.Pool, connection: pg.ClientConfig): P
 
     async ahead({ job, kind }) {
       return (await pool.query<{ ahead: number }>(AHEAD, [kind, job])).rows[0]!.ahead;
+    },
+
+    async waiting() {
+      const { rows } = await pool.query<{ name: string; waiting: number }>(WAITING);
+      return ofEachKind((kind) => rows.find(({ name }) => name === kind)?.waiting ?? 0);
     },
 
     async takeBack() {

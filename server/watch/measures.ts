@@ -10,7 +10,7 @@ export interface Measures {
   /** Asked when the numbers are read. */
   gauge(name: string, help: string, read: () => number): void;
   /** The same with one label. */
-  gauges(name: string, help: string, label: string, read: () => Readonly<Record<string, number>>): void;
+  gauges(name: string, help: string, label: string, read: () => Readonly<Record<string, number>> | Promise<Readonly<Record<string, number>>>): void;
   text(): Promise<string>;
   readonly contentType: string;
 }
@@ -41,8 +41,8 @@ export function createMeasures(): Measures {
       new Gauge({ name, help, registers, collect() { this.set(read()); } });
     },
     gauges(name, help, label, read) {
-      new Gauge({ name, help, labelNames: [label], registers, collect() {
-        for (const [value, count] of Object.entries(read())) this.set({ [label]: value }, count);
+      new Gauge({ name, help, labelNames: [label], registers, async collect() {
+        for (const [value, count] of Object.entries(await read())) this.set({ [label]: value }, count);
       } });
     },
     text: () => registry.metrics(),

@@ -22,6 +22,8 @@ export function watchServer({ daybook, installation, notices, redis }: { daybook
   for (const [what, help] of [['open', 'Connections to the database.'], ['idle', 'Connections to the database that nobody uses now.'], ['waiting', 'Askings that wait for a connection to the database.']] as const) {
     measures.gauges(`bowline_database_connections_${what}`, help, 'role', () => Object.fromEntries(Object.entries(installation.connections()).map(([role, counts]) => [role, counts[what]])));
   }
+  // While the store is away nothing is known of its line; the numbers of the server itself are told all the same.
+  measures.gauges('bowline_jobs_waiting', 'Long jobs in line, of all ensembles and servers.', 'kind', () => installation.queue.waiting().catch(() => ({})));
   return {
     measures,
     authority: watchOperations(measures, daybook),

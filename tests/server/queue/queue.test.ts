@@ -66,6 +66,7 @@ describe.each(KINDS)('the line in %s', (kept, open) => {
     const first = (await queue.take('import'))!;
     const other = place('Lighthouse');
     await put(other);
+    expect(await queue.waiting()).toEqual({ import: 20, print: 0, check: 0 });
     expect(await queue.ahead(other)).toBe(0);
     expect(await queue.ahead(season[1]!)).toBe(1);
     expect((await queue.take('import'))!.job).toBe(other.job);

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createNotices } from '../../../server/operations/notices.ts';
 import { createDaybook } from '../../../server/watch/daybook.ts';
@@ -32,6 +33,9 @@ describe('the door of the numbers', () => {
     for (const line of ['bowline_sockets 7', 'bowline_redis_up 0', 'bowline_batch_rows_count 1', 'bowline_batch_rows_sum 2']) expect(text.split('\n')).toContain(line);
     expect(text).toMatch(/^bowline_database_connections_open\{role="app"\} \d+$/m);
     expect(text).toMatch(/^bowline_database_connections_waiting\{role="door"\} 0$/m);
+    await store.installation.queue.put({ job: randomUUID(), kind: 'print', ensemble: store.ensemble });
+    expect(text).toMatch(/^bowline_jobs_waiting\{kind="print"\} 0$/m);
+    expect(await (await fetch(`${address}/metrics`)).text()).toMatch(/^bowline_jobs_waiting\{kind="print"\} 1$/m);
     up = true;
     expect((await (await fetch(`${address}/metrics`)).text()).split('\n')).toContain('bowline_redis_up 1');
     for (const [path, method] of [['/', 'GET'], ['/metrics', 'POST'], ['/api/health', 'GET'], ['/metrics/../api', 'GET']] as const) expect((await fetch(`${address}${path}`, { method })).status).toBe(404);
