@@ -58,6 +58,8 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   const sessionOf = (cookies: string | undefined): Promise<LiveSession | null> => findSession(deps, cookieOf(cookies, deps.origin));
   const halls = createFollowed(deps);
   counted?.(() => io.sockets.sockets.size);
+  /** By part, the last row that went to its followers here since the last beat. */
+  const said = new Map<string, number>();
   const name = randomUUID();
   const presence = createPresence({
     send: (part, people) => io.local.to(partRoom(part)).emit('present', { part, people }),
@@ -91,7 +93,11 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   });
 
   deps.notices.listen({
-    logged: (part, entries, ours) => (ours ? io : io.local).to(partRoom(part)).emit('logged', { part, entries }),
+    logged(part, entries, ours) {
+      (ours ? io : io.local).to(partRoom(part)).emit('logged', { part, entries });
+      // By way of Redis it goes out once Redis has it, which may be never.
+      if (!ours || !adapter) said.set(part, entries.at(-1)!.seq);
+    },
     renewed(parts, everywhere) {
       // A seating that changed may have ended what a deputy was there for.
       void lookAgain((socket) => parts.some((part) => socket.rooms.has(partRoom(part))));
@@ -107,7 +113,7 @@ export function attachSocket(app: FastifyInstance, deps: Deps, { heartbeat = HEA
   io.on('lookingElsewhere', (server, part, people) => presence.heard(server, part, people));
   io.on('renewedElsewhere', (parts) => deps.notices.renewed(parts, true));
   io.on('leftElsewhere', (person) => deps.notices.left(person, true));
-  const beat = setInterval(() => void lookAgain(() => true).then(() => beatOnce(io, deps, presence, halls)), heartbeat);
+  const beat = setInterval(() => void lookAgain(() => true).then(() => beatOnce(io, deps, presence, halls, said)), heartbeat);
   // A line that is cut and not hung up is taken up again by the page at once, with another server.
   draining.add(() => io.sockets.sockets.forEach((socket) => socket.conn.close()));
   app.addHook('preClose', async () => {

@@ -5,18 +5,22 @@ import { partRoom } from './rooms.ts';
 import type { LiveServer } from './types.ts';
 
 /** What holds whether or not a hint arrived: followers hear where their part's log stands, and who was signed out elsewhere is cut off. */
-export async function beatOnce(io: LiveServer, deps: Deps, presence: Presence, halls: Followed): Promise<void> {
+export async function beatOnce(io: LiveServer, deps: Deps, presence: Presence, halls: Followed, said: Map<string, number>): Promise<void> {
   presence.repeat();
-  await Promise.all([sendHeads(io, halls), dropSignedOut(io, deps)]).catch(() => {
+  const lately = new Map(said);
+  said.clear();
+  await Promise.all([sendHeads(io, halls, lately), dropSignedOut(io, deps)]).catch(() => {
     // The store is away; the next beat asks again, and every request meanwhile says so itself.
   });
 }
 
-/** Read from the store, not from memory: another process may have written. */
-async function sendHeads(io: LiveServer, halls: Followed): Promise<void> {
+/** Read from the store, not from memory: another process may have written. `lately`: rows that went over these very lines since the last beat; whoever had the last of them hears nothing new. */
+async function sendHeads(io: LiveServer, halls: Followed, lately: ReadonlyMap<string, number>): Promise<void> {
   const parts = [...io.sockets.adapter.rooms.keys()].filter((room) => room.startsWith(partRoom(''))).map((room) => room.slice(partRoom('').length));
   for (const [hall, own] of halls.byHall(parts)) {
-    for (const [part, seq] of await hall.store.log.heads(own)) io.local.to(partRoom(part)).emit('head', { part, seq });
+    for (const [part, seq] of await hall.store.log.heads(own)) {
+      if (lately.get(part) !== seq) io.local.to(partRoom(part)).emit('head', { part, seq });
+    }
   }
 }
 

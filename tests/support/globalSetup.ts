@@ -19,7 +19,7 @@ declare module 'vitest' {
 /** One PostgreSQL a run; nothing in it outlives the run, so it need not reach the disk. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const folder = mkdtempSync(join(tmpdir(), 'bowline-tests-'));
-  const cluster = await startCluster({ folder, settings: ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off'] });
+  const cluster = await startCluster({ folder, settings: ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off', 'max_connections=150'] });
   await createDatabase(cluster, TEMPLATE);
   const owner = cluster.connection(OWNER, TEMPLATE);
   await migrate(owner);
