@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { GoneView, NewPerson, Shelf } from '../../core/agreement/wire/http.ts';
 import type { TrailView } from '../../core/agreement/wire/trail.ts';
-import { getJson, remove, sendJson } from './http.ts';
+import { getJson, remove, send, sendJson } from './http.ts';
 
 export type SomebodyHere = Shelf['people'][number];
 export interface Standing {
@@ -14,6 +14,7 @@ export const addPerson = (name: string, { librarian, deputy }: Standing, letter?
 export const linkFor = (person: string) => sendJson<{ link: string }>('POST', `/people/${person}/link`, {});
 export const stand = (person: string, standing: Standing, myself: boolean) => sendJson('PUT', `/people/${person}/standing`, { ...standing, myself });
 export const letGo = (person: string, myself: boolean) => remove(`/people/${person}?myself=${myself}`);
+export const signOut = async (person: string): Promise<number> => ((await (await send(`/people/${person}/sessions`, { method: 'DELETE' })).json()) as { ended: number }).ended;
 export const fetchGone = async () => (await getJson<GoneView>('/people/gone')).gone;
 export const takeBack = (person: string) => sendJson('POST', `/people/${person}/back`, { librarian: false, deputy: false });
 export const eraseGone = (person: string, name: string, comments: boolean) => sendJson('POST', `/people/${person}/erase`, { name, comments });

@@ -113,6 +113,7 @@ const ROUTES: Route[] = [
   { method: 'post', path: '/api/people/{person}/back', summary: 'Somebody who had left is here again, as themselves.', body: StandingBody },
   { method: 'put', path: '/api/ensemble', summary: 'Gives the ensemble that lies open another name.', body: EnsembleBody },
   { method: 'get', path: '/api/trail', summary: 'What was done in the ensemble, the last first: all of it for the librarian, what is about their section and its people for a principal.', query: { person: [], kind: [...TRAIL_KINDS], before: [] } },
+  { method: 'delete', path: '/api/people/{person}/sessions', summary: 'Ends somebody’s sign-ins: those by links of this ensemble, and by ways of their own where they belong to it alone. Their links are void.' },
   { method: 'post', path: '/api/people/{person}/link', summary: 'Makes a new sign-in link for a person.' },
   { method: 'post', path: '/api/sections', summary: 'Adds a section.', body: NewSection },
   { method: 'put', path: '/api/sections/{section}/seating', summary: 'Who sits where, and who leads.', body: Seating },

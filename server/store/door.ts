@@ -120,8 +120,8 @@ export interface Door extends Ways {
   /** All that hold now, the last used first. */
   sessions(person: string, now: Date): Promise<SessionRow[]>;
   revoke(session: string, now: Date): Promise<void>;
-  /** Links of an ensemble for somebody are void, and what they opened ends: the sessions that it ended. */
-  shut(ensemble: string, person: string, now: Date): Promise<string[]>;
+  /** Links of an ensemble for somebody are void, and what they opened ends; `ways`: what they opened by ways of their own ends too. The sessions that it ended. */
+  shut(ensemble: string, person: string, now: Date, ways?: boolean): Promise<string[]>;
   /** Which of these sessions hold now. */
   live(sessions: string[], now: Date): Promise<Set<string>>;
   /**

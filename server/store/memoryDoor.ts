@@ -99,9 +99,9 @@ export function createMemoryDoor(entry: Entry): Door {
         tell(session.person, { kind: 'sessionEnded' }, session.only);
       }
     },
-    async shut(ensemble, person) {
+    async shut(ensemble, person, now, ways = false) {
       for (const [hash, link] of links) if (link.person === person && link.ensemble === ensemble) links.delete(hash);
-      const open = [...sessions.values()].filter((session) => session.person === person && session.only === ensemble && !session.revoked);
+      const open = [...sessions.values()].filter((session) => session.person === person && (ways || session.only === ensemble) && holds(session, now));
       for (const session of open) session.revoked = true;
       return open.map(({ id }) => id);
     },

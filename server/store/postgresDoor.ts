@@ -132,10 +132,10 @@ export function createPostgresDoor(prisma: PrismaClient): Door {
         if (ended) await tellAtDoor(tx, ended.person, { kind: 'sessionEnded' }, ended.bound ? ended.ensembleId : null);
       });
     },
-    shut: (ensembleId, personId, now) =>
+    shut: (ensembleId, personId, now, ways = false) =>
       prisma.$transaction(async (tx) => {
         await tx.signInLink.deleteMany({ where: { ensembleId, personId } });
-        const where = { ensembleId, personId, bound: true, revokedAt: null };
+        const where = { personId, revokedAt: null, expiresAt: { gt: now }, ...(ways ? {} : { ensembleId, bound: true }) };
         const open = await tx.session.findMany({ where, select: { id: true } });
         await tx.session.updateMany({ where, data: { revokedAt: now } });
         return open.map(({ id }) => id);

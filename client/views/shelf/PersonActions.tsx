@@ -1,5 +1,5 @@
 import { useState, type ReactNode } from 'react';
-import { letGo, stand, type SomebodyHere, type Standing } from '../../library/people.ts';
+import { letGo, signOut, stand, type SomebodyHere, type Standing } from '../../library/people.ts';
 import { words } from '../../words/words.ts';
 import type { Act } from './NewProgramme.tsx';
 
@@ -20,6 +20,7 @@ export function PersonActions({ person: { id, name, librarian, deputy }, isMe, a
     await letGo(id, isMe);
     return words.people.left(name);
   };
+  const out = async () => words.people.signedOut(name, await signOut(id));
   const ask = (sentence: string, work: () => Promise<string>) => setAsked({ sentence: isMe ? `${words.people.yourself} ${sentence}` : sentence, work });
   if (asked) {
     return (
@@ -49,6 +50,11 @@ export function PersonActions({ person: { id, name, librarian, deputy }, isMe, a
       {librarian ? null : (
         <button type="button" onClick={() => void act(become({ librarian: false, deputy: !deputy }, deputy ? words.people.member : words.people.deputy))}>
           {deputy ? words.people.makeMember : words.people.makeDeputy}
+        </button>
+      )}{' '}
+      {isMe ? null : (
+        <button type="button" onClick={() => ask(words.people.signOutSure(name), out)}>
+          {words.people.signOut}
         </button>
       )}{' '}
       <button type="button" onClick={() => ask(words.people.leavesSure(name), go)}>

@@ -41,7 +41,9 @@ export async function putBack(connection: Connection, lines: AsyncIterable<strin
     await client.query('begin');
     await client.query("set local bowline.whole = 'on'");
     await onlyEmpty(client);
+    await triggers(client, 'disable');
     const rows = await fill(client, head, first.value as string, iterator);
+    await triggers(client, 'enable');
     await client.query('commit');
     await migrate(connection);
     return rows;
@@ -72,6 +74,11 @@ async function onlyEmpty(client: pg.Client): Promise<void> {
     const { rowCount } = await client.query(`select 1 from ${quoted(name)} limit 1`);
     if (rowCount) throw new BackupRefused('There is something in this library already, and a backup is only put back into an empty one. Choose a new folder with BOWLINE_DATA, or an empty database with DATABASE_URL.');
   }
+}
+
+/** What the database writes by itself stands in the backup already. */
+async function triggers(client: pg.Client, what: 'disable' | 'enable'): Promise<void> {
+  for (const { name } of await tablesOf(client)) await client.query(`alter table ${quoted(name)} ${what} trigger user`);
 }
 
 async function fill(client: pg.Client, head: Head, first: string, lines: AsyncIterator<string>): Promise<number> {

@@ -91,6 +91,18 @@ export function peopleRoutes(app: FastifyInstance, deps: Deps): void {
     return gone(hall);
   });
 
+  app.delete('/api/people/:id/sessions', async (request): Promise<{ ended: number }> => {
+    const { person: me, hall } = await librarian(deps, request);
+    const person = await hall.store.people.byId(idOf(request.params));
+    if (!person) throw notFound('person');
+    if (person.id === me.id) throw trouble(409, 'YOURSELF', 'Nothing was changed: this is you. Where you are signed in stands under “My sign-in”.');
+    // What they open by a way of their own is theirs to end where it leads to other ensembles too.
+    const ended = await door.shut(hall.ensemble, person.id, deps.now(), (await door.belongings(person.id)).length === 1);
+    for (const session of ended) deps.notices.signedOut(session);
+    await door.tell(person.id, { kind: 'sessionEnded', by: me }, hall.ensemble);
+    return { ended: ended.length };
+  });
+
   app.get('/api/people/gone', async (request) => gone((await librarian(deps, request)).hall));
 
   app.post('/api/people/:id/back', async (request) => {

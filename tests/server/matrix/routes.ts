@@ -87,6 +87,7 @@ export const ROUTES: Record<string, Row> = {
   'get /api/people/gone': { access: 'keeper', ask: (by) => by.get('/api/people/gone') },
   'put /api/people/*/standing': { access: 'keeper', foreignNotThere: true, ask: (by, { laid }) => by.put(`/api/people/${laid.guest.id}/standing`, { librarian: false, deputy: false }) },
   'delete /api/people/*': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.remove(`/api/people/${await somebody(at, false)}`) },
+  'delete /api/people/*/sessions': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.remove(`/api/people/${await somebody(at, false)}/sessions`) },
   'post /api/people/*/back': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.post(`/api/people/${await somebody(at, true)}/back`, { librarian: false, deputy: false }) },
   'post /api/people/*/erase': { access: 'keeper', foreignNotThere: true, ask: async (by, at) => by.post(`/api/people/${await somebody(at, true)}/erase`, { name: 'Somebody Else' }) },
 
