@@ -17,6 +17,9 @@ export function corpusScores(): string[] {
     .toSorted();
 }
 
+/** Every score that whole work is done on; every so manieth where a run is to be short (BOWLINE_EVERY). */
+export const everySoMany = <Item>(all: readonly Item[]): Item[] => all.filter((_, nth) => nth % Number(process.env.BOWLINE_EVERY ?? 1) === 0);
+
 export function corpusPath(name: string): string {
   return join(CORPUS ?? '', 'scores', name);
 }

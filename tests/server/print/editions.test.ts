@@ -3,7 +3,7 @@ import { glyphsOf } from '../../../core/engraving/marks/glyphOf.ts';
 import type { PaperName } from '../../../core/print/paper.ts';
 import { isInTheMusic } from '../../../server/print/markedText.ts';
 import { printPart } from '../../../server/print/printPart.ts';
-import { CORPUS, corpusPath } from '../../support/corpus.ts';
+import { CORPUS, corpusPath, everySoMany } from '../../support/corpus.ts';
 import { readPdf } from '../../support/pdfDrawing.ts';
 import { collisions } from '../../support/printCollisions.ts';
 import { fileOrder } from '../../support/printOrders.ts';
@@ -26,7 +26,7 @@ const PARTS: [file: string, part: number, paper: PaperName, staff: number][] = [
 ];
 
 describe.skipIf(!CORPUS)('parts of real editions, written full of marks', () => {
-  it.each(PARTS)('%s, string part %d on %s with staves of %d mm', async (file, place, paper, staff) => {
+  it.each(everySoMany(PARTS))('%s, string part %d on %s with staves of %d mm', async (file, place, paper, staff) => {
     const order = await fileOrder(corpusPath(file), place, 21, { paper, staff });
     const part = order.stored;
     const printed = await printPart(order);
